@@ -26,4 +26,6 @@ func (a Angle) Normalized() Angle {
 
 // Near returns the angle of the same direction that is closest to b, so that
 // an angle followed along a motion counts its turns instead of jumping by 2π.
-func (a Angle) Near(b Angle) Angle { return b + (a - b).Normalized() }
+func (a Angle) Near(b Angle) Angle {
+	return a + 2*math.Pi*Angle(math.RoundToEven(float64(b-a)/(2*math.Pi)))
+}

@@ -9,7 +9,6 @@ type Motion struct {
 	Shift    Vec
 }
 
-
 // Rest returns the motion that leaves everything in place.
 func Rest() Motion { return Motion{Cos: 1} }
 
