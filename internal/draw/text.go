@@ -1,0 +1,183 @@
+package draw
+
+import (
+	_ "embed"
+	"fmt"
+	"strings"
+	"sync"
+	"unicode"
+	"unicode/utf8"
+
+	"golang.org/x/image/font"
+	"golang.org/x/image/font/sfnt"
+	"golang.org/x/image/math/fixed"
+	"golang.org/x/text/unicode/norm"
+
+	"steelyard/planar"
+)
+
+// The two faces; licence in fonts/LICENSE.
+var (
+	//go:embed fonts/DejaVuSans.ttf
+	regularTTF []byte
+	//go:embed fonts/DejaVuSans-Bold.ttf
+	boldTTF []byte
+
+	regular = sync.OnceValue(func() *sfnt.Font { return mustParse(regularTTF) })
+	bold    = sync.OnceValue(func() *sfnt.Font { return mustParse(boldTTF) })
+)
+
+func mustParse(ttf []byte) *sfnt.Font {
+	f, err := sfnt.Parse(ttf)
+	if err != nil {
+		panic(fmt.Sprintf("draw: embedded font: %v", err))
+	}
+	return f
+}
+
+// em is the size at which glyphs are read: the units per em of both faces, so
+// that outlines come out unrounded.
+const em = 2048
+
+// Metrics of DejaVu Sans in ems, from the hhea and OS/2 tables of version 2.37.
+const (
+	ascent    = 1901.0 / em
+	descent   = 483.0 / em
+	capHeight = 1493.0 / em
+)
+
+// Font is how a line of text looks. Size is the em in mm.
+type Font struct {
+	Size  float64
+	Bold  bool
+	Color Color
+}
+
+// Font returns the scene's label font in colour c.
+func (s *Scene) Font(c Color) Font { return Font{Size: s.Text, Color: c} }
+
+// Leading is the distance from baseline to baseline, mm.
+func (f Font) Leading() float64 { return 1.3 * f.Size }
+
+func (f Font) face() *sfnt.Font {
+	if f.Bold {
+		return bold()
+	}
+	return regular()
+}
+
+// Measure returns the width of one line of text in mm, as all three formats
+// set it: the sum of the advances, without kerning.
+func (f Font) Measure(s string) float64 { return f.width(clean(s)) }
+
+// width measures text that is clean, or a part of such.
+func (f Font) width(s string) float64 {
+	var buf sfnt.Buffer
+	w := 0.0
+	for _, r := range s {
+		w += f.advance(&buf, r)
+	}
+	return w
+}
+
+// advance returns the width of one rune in mm. A rune the font lacks takes a
+// box: a full em where wide scripts live, else a letter's width.
+func (f Font) advance(buf *sfnt.Buffer, r rune) float64 {
+	if !has(buf, r) {
+		if r >= 0x1100 {
+			return f.Size
+		}
+		return 0.6 * f.Size
+	}
+	face := f.face()
+	g, _ := face.GlyphIndex(buf, r)
+	a, err := face.GlyphAdvance(buf, g, fixed.I(em), font.HintingNone)
+	if err != nil {
+		return 0
+	}
+	return float64(a) / 64 / em * f.Size
+}
+
+// joining holds scripts whose letters run from right to left or change shape
+// with their neighbours, which PDF and PNG cannot set.
+var joining = []*unicode.RangeTable{
+	unicode.Arabic, unicode.Hebrew, unicode.Syriac, unicode.Thaana, unicode.Nko, unicode.Lao,
+}
+
+// has reports whether PDF and PNG can set r. Beyond U+FFFF lies what the PDF
+// library cannot encode.
+func has(buf *sfnt.Buffer, r rune) bool {
+	if r > 0xffff || unicode.In(r, joining...) {
+		return false
+	}
+	g, err := regular().GlyphIndex(buf, r)
+	h, err2 := bold().GlyphIndex(buf, r)
+	return err == nil && err2 == nil && g != 0 && h != 0
+}
+
+// Missing returns the runes of text that PDF and PNG cannot set, each once, in
+// order of appearance.
+func Missing(text string) []rune {
+	var buf sfnt.Buffer
+	var out []rune
+	seen := map[rune]bool{}
+	for _, r := range clean(text) {
+		if !seen[r] && !has(&buf, r) {
+			out = append(out, r)
+		}
+		seen[r] = true
+	}
+	return out
+}
+
+// clean returns s as one line that every format can carry: valid UTF-8 in
+// composed form, spaces in place of line breaks and tabs, single and none at
+// the ends. Control characters show as U+FFFD; invisible ones are left out.
+func clean(s string) string {
+	s = norm.NFC.String(strings.ToValidUTF8(s, "\uFFFD"))
+	s = strings.Map(func(r rune) rune {
+		switch {
+		case r == '\u00a0' || r == '\u2009' || r == '\u202f':
+			return r
+		case unicode.IsSpace(r):
+			return ' '
+		case unicode.Is(unicode.Cf, r) || unicode.Is(unicode.Variation_Selector, r):
+			return -1
+		case unicode.IsControl(r) || r&0xfffe == 0xfffe || !utf8.ValidRune(r):
+			return '\uFFFD'
+		}
+		return r
+	}, s)
+	return strings.Join(strings.FieldsFunc(s, func(r rune) bool { return r == ' ' }), " ")
+}
+
+// Align says which end of a line of text sits at its point.
+type Align uint8
+
+const (
+	Left Align = iota
+	Centre
+	Right
+)
+
+// TextAt writes one line of text with its baseline at at.
+func (p *Page) TextAt(at Point, s string, f Font, a Align) { p.TurnedText(at, 0, s, f, a) }
+
+// TurnedText writes one line of text whose baseline runs through at in
+// direction angle, as it looks. The display list only knows the left end: the
+// other alignments are a step back along the baseline.
+func (p *Page) TurnedText(at Point, angle planar.Angle, s string, f Font, a Align) {
+	s = clean(s)
+	if s == "" || f.Color.A == 0 || !(f.Size > 0 && f.Size < 1e4) {
+		return
+	}
+	at = at.Sub(Towards(f.width(s)*float64(a)/2, angle))
+	if !at.finite() {
+		p.scene.stray("the text %q was left out: its place is not a number", s)
+		return
+	}
+	p.ops = append(p.ops, textOp{at, angle, s, f})
+}
+
+// middle returns the baseline at which capitals stand centred on y.
+func (f Font) middle(y float64) float64 { return y + capHeight*f.Size/2 }
