@@ -1,0 +1,87 @@
+package mechanism
+
+import (
+	"fmt"
+	"strings"
+)
+
+// slides reports whether the driver is a slide, measured in m.
+func (st *State) slides() bool {
+	m := &st.model.machine
+	return m.Joints[m.Drive.Joint].Kind == Prismatic
+}
+
+func (st *State) groupName(g *group) string {
+	names := make([]string, len(g.links))
+	for i, l := range g.links {
+		names[i] = st.model.linkName(l)
+	}
+	return strings.Join(names, " with ")
+}
+
+// stopAt makes a Stop placed at a link's centre of mass.
+func (st *State) stopAt(kind StopKind, part string, l LinkID, detail, cure string) *Stop {
+	return &Stop{Kind: kind, Part: part, Driver: st.q, Slides: st.slides(),
+		Place: st.pose[l].Point(st.model.bodies[l].center), Detail: detail, Cure: cure}
+}
+
+// stopDyad says by how much the dyad's links miss each other.
+func (st *State) stopDyad(g *group) *Stop {
+	d := g.dyad
+	a, b := st.pose[d.la].Point(d.a), st.pose[d.lb].Point(d.b)
+	s := &Stop{Kind: OutOfReach, Part: st.groupName(g), Driver: st.q, Slides: st.slides(), Place: a.Lerp(b, 0.5),
+		Cure: "end the travel before it, or check the points and lengths"}
+	if d.kind == rodAndSlider {
+		s.Detail = fmt.Sprintf("the rod of %.1f mm no longer reaches the guide", d.r*1000)
+		return s
+	}
+	s.Detail = fmt.Sprintf("links of %.1f mm and %.1f mm across %.1f mm", d.r*1000, d.s*1000, b.Sub(a).Norm()*1000)
+	return s
+}
+
+func (st *State) stopLine(i, k int, err error) *Stop {
+	l, now := &st.model.lines[i], &st.lines[i]
+	a, b := &l.route[k], &l.route[k+1]
+	return &Stop{Kind: RopeThrough, Part: l.part, Driver: st.q, Slides: st.slides(), Place: now.stations[k+1].At.Shift,
+		Detail: fmt.Sprintf("between %q and %q: %s", a.Name, b.Name, tangentProblem(err)),
+		Cure:   "end the travel before it, or move what it runs round"}
+}
+
+// ropeOff returns a Stop if a rope has run off the outline that ends it.
+func (st *State) ropeOff() *Stop {
+	for i := range st.lines {
+		l, now := &st.model.lines[i], &st.lines[i]
+		for end, k := range [2]int{0, len(l.route) - 1} {
+			if l.route[k].Outline == nil {
+				continue
+			}
+			if w := l.wound(end, now.spans); w < -closedLoose {
+				return &Stop{Kind: RopeOff, Part: l.part, Driver: st.q, Slides: st.slides(), Place: now.stations[k].At.Shift,
+					Detail: fmt.Sprintf("%.1f mm more rope is wanted than is wound on %q", -w*1000, l.route[k].Name),
+					Cure:   "end the travel before it, or anchor the rope further round"}
+			}
+		}
+	}
+	return nil
+}
+
+func (st *State) springSpent(part string, length float64) *Stop {
+	return &Stop{Kind: SpringSpent, Part: part, Driver: st.q, Slides: st.slides(), Place: st.contactPoint(),
+		Detail: fmt.Sprintf("it is %.1f mm long", length*1000), Cure: "end the travel before it, or check its stroke and lengths"}
+}
+
+func (st *State) slackStop(part string, at vec, tension float64) *Stop {
+	return &Stop{Kind: RopeSlack, Part: part, Driver: st.q, Slides: st.slides(), Place: at,
+		Detail: fmt.Sprintf("it would have to push with %.1f N", -tension), Cure: "check the side it is tied to and which way the travel runs, or end the travel before it"}
+}
+
+func (st *State) bindStop(at vec, frictionless float64) *Stop {
+	return &Stop{Kind: Binds, Part: "machine", Driver: st.q, Slides: st.slides(), Place: at,
+		Detail: fmt.Sprintf("friction grows faster than the force that should overcome it; without friction it would take %.1f N", frictionless),
+		Cure:   "check the friction numbers"}
+}
+
+func (st *State) contactPoint() vec {
+	c := &st.model.machine.Contact
+	return st.pose[c.Link].Point(c.At)
+}
