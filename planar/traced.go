@@ -1,0 +1,61 @@
+package planar
+
+import "slices"
+
+// Traced is an outline taken from points, as a rope sees it: hollow places are
+// bridged straight. It is safe for concurrent use.
+type Traced struct {
+	roll
+	points  []Vec
+	area    float64
+	hollows []Hollow
+}
+
+// TracedThrough returns the outline through points (m, in the frame of its
+// body), which go once round it in either sense; it closes by itself. The curve
+// between them is smooth in value, slope and curvature, except at the points
+// whose indices are given as corners, which stay sharp. Between two corners
+// next to each other the outline is straight.
+//
+// It returns a *TraceError if there are fewer than 3 or more than 1000 points,
+// if one is not finite or further than 100 m from the origin, if neighbours are closer
+// than 0.01 mm, if all lie on one line, or if the outline crosses itself.
+func TracedThrough(points []Vec, corners ...int) (*Traced, error) {
+	if err := checkTraced(points, corners); err != nil {
+		return nil, err
+	}
+	c := curveThrough(points, corners)
+	samples, err := c.samples()
+	if err != nil {
+		return nil, err
+	}
+	t := rolled(c, samples)
+	for i := range t.hollows {
+		h := &t.hollows[i]
+		h.First, h.Last = c.rims(h.fromX, h.toX)
+	}
+	return t, nil
+}
+
+// Polygon returns the outline with straight sides from each of the points to
+// the next. Errors are those of [TracedThrough].
+func Polygon(points ...Vec) (*Traced, error) {
+	corners := make([]int, len(points))
+	for i := range corners {
+		corners[i] = i
+	}
+	return TracedThrough(points, corners...)
+}
+
+// Perimeter returns the length in metres of a rope laid once round the outline.
+func (t *Traced) Perimeter() float64 { return t.perimeter }
+
+// Area returns the area in m² inside the outline as traced, hollows left out.
+func (t *Traced) Area() float64 { return t.area }
+
+// Hollows returns the places deeper than 0.1 mm that a rope bridges.
+func (t *Traced) Hollows() []Hollow { return slices.Clone(t.hollows) }
+
+// Points returns the outline as traced, hollows and all, as points fit for
+// drawing, counter-clockwise and not repeating the first.
+func (t *Traced) Points() []Vec { return slices.Clone(t.points) }
