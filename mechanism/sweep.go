@@ -111,8 +111,7 @@ func (sw *Sweep) follow(from, end, step int) error {
 			sw.record(i)
 			continue
 		}
-		var stop *Stop
-		errors.As(err, &stop)
+		stop := asStop(err)
 		for k := i; k != end; k += step {
 			sw.Stops[k] = stop
 		}
@@ -159,10 +158,8 @@ func (sw *Sweep) recordForces(i int) *Stop {
 			continue
 		}
 		f, err := st.Force(c.sense)
-		var stop *Stop
-		if err != nil {
-			errors.As(err, &stop)
-		} else {
+		stop := asStop(err)
+		if stop == nil {
 			stop = st.Slack(c.sense)
 		}
 		if stop != nil {
@@ -178,6 +175,16 @@ func (sw *Sweep) recordForces(i int) *Stop {
 		}
 	}
 	return nil
+}
+
+// asStop returns the stop in err; nil if there is none.
+func asStop(err error) *Stop {
+	if err == nil {
+		return nil
+	}
+	stop := new(Stop)
+	errors.As(err, &stop)
+	return stop
 }
 
 // integrate fills Travel and LoadTravel from the speeds and their slopes by the
