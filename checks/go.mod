@@ -1,0 +1,3 @@
+module steelyard/checks
+
+go 1.26

@@ -1,0 +1,128 @@
+// Sweeps a machine: closes its loops and ropes on the engine's own position
+// errors and Jacobians, then projects the engine's loads on the one motion
+// left. The engine's equality constraints are soft, so its forward and inverse
+// dynamics would not answer this exactly.
+import { chooseTree, loopJoints, modelXML } from './model.mjs';
+import { solve } from './linear.mjs';
+import { Rope } from './ropes.mjs';
+
+// closed is the loop error still taken as met, m: a few roundings near 1 m.
+const closed = 4e-15;
+
+// stride is the longest driver step between two closures, rad or m.
+const stride = 0.05;
+
+export class Sweep {
+  constructor(mj, c) {
+    Object.assign(this, { mj, c });
+    const tree = chooseTree(c);
+    this.loops = loopJoints(c, tree);
+    mj.FS.writeFile('/case/model.xml', modelXML(c, tree, this.loops));
+    this.model = mj.MjModel.loadFromXML('/case/model.xml');
+    this.data = new mj.MjData(this.model);
+
+    // The dofs of the machine itself, without those of the beads.
+    const id = (kind, name) => mj.mj_name2id(this.model, mj.mjtObj[kind].value, name);
+    this.dofs = tree.map((t) => id('mjOBJ_JOINT', `j${t.joint}`));
+    this.mover = id('mjOBJ_JOINT', `j${c.driver}`);
+    this.free = this.dofs.filter((i) => i !== this.mover);
+    this.bodies = c.links.map((_, i) => (i === 0 ? 0 : id('mjOBJ_BODY', `l${i}`)));
+
+    this.engine();
+    this.ropes = (c.ropes ?? []).map((r, i) => new Rope(mj, this.model, this.data, r, i));
+    this.ropes.forEach((r) => r.settle());
+    this.kept = this.ropes.filter((r) => r.rope.keep);
+    this.kept.forEach((r) => { r.whole = r.length(); });
+    if (this.free.length !== 2 * this.loops.length + this.kept.length) throw new Error('the machine has not one freedom');
+  }
+
+  engine() { this.mj.mj_fwdPosition(this.model, this.data); }
+
+  // constraints returns error and Jacobian row of each loop (x and y) and of
+  // each rope of fixed length. A connect has a third row across the plane.
+  constraints() {
+    const n = this.model.nv, { efc_pos: pos, efc_J: J } = this.data;
+    const rows = this.loops.flatMap((_, i) => [3 * i, 3 * i + 1]).map((k) => ({ error: pos[k], row: J.slice(k * n, (k + 1) * n) }));
+    return rows.concat(this.kept.map((r) => ({ error: r.length() - r.whole, row: r.gradient() })));
+  }
+
+  place(q) {
+    const from = this.data.qpos[this.mover], steps = Math.max(1, Math.ceil(Math.abs(q - from) / stride));
+    for (let i = 1; i <= steps; i++) {
+      this.data.qpos[this.mover] = i === steps ? q : from + ((q - from) * i) / steps;
+      this.close();
+    }
+  }
+
+  close() {
+    let last = Infinity;
+    for (let i = 0; i < 50; i++) {
+      this.engine();
+      this.ropes.forEach((r) => r.settle());
+      const rows = this.constraints();
+      const worst = Math.max(0, ...rows.map((r) => Math.abs(r.error)));
+      // Rounding may keep the error above the limit; then it stops falling.
+      if (worst <= closed || (worst < 1e-13 && worst >= last)) return;
+      last = worst;
+      const step = solve(rows.map((r) => this.free.map((k) => r.row[k])), rows.map((r) => -r.error));
+      this.free.forEach((k, j) => { this.data.qpos[k] += step[j]; });
+    }
+    throw new Error(`the loops do not close at ${this.data.qpos[this.mover]}: ${last} m left`);
+  }
+
+  // rates gives every dof its rate at unit driver rate.
+  rates() {
+    const rows = this.constraints();
+    const rate = solve(rows.map((r) => this.free.map((k) => r.row[k])), rows.map((r) => -r.row[this.mover]));
+    this.data.qvel.fill(0);
+    this.data.qvel[this.mover] = 1;
+    this.free.forEach((k, j) => { this.data.qvel[k] = rate[j]; });
+    return rate;
+  }
+
+  position(q) {
+    this.place(q);
+    this.rates();
+    this.mj.mj_forward(this.model, this.data);
+    const { sensordata: v, energy } = this.data, rates = this.data.qvel.slice();
+    const moved = { velocity: [v[0] ?? 0, v[1] ?? 0], mass: 2 * energy[1] };
+    const ropes = this.ropes.map((r) => {
+      const g = r.gradient();
+      return { length: r.length(), rate: this.dofs.reduce((s, k) => s + g[k] * rates[k], 0) };
+    });
+
+    this.data.qvel.fill(0);
+    this.mj.mj_forward(this.model, this.data);
+    return { at: q, poses: this.poses(), ...moved, ...this.statics(moved.velocity, ropes) };
+  }
+
+  // statics balances the loads by the loops, the ropes and the driver joint:
+  // Jᵀλ + drive = bias - passive, in every dof of the machine.
+  statics(v, ropes) {
+    const rows = this.constraints(), { qfrc_bias: bias, qfrc_passive: passive } = this.data;
+    const A = this.dofs.map((k) => [...rows.map((r) => r.row[k]), k === this.mover ? 1 : 0]);
+    const x = solve(A, this.dofs.map((k) => bias[k] - passive[k]));
+    const drive = x[rows.length];
+
+    // The engine's row of a loop is the point on a less the point on b.
+    const reactions = this.c.joints.map((_, i) => {
+      const k = this.loops.indexOf(i);
+      return k < 0 ? null : { force: [-x[2 * k], -x[2 * k + 1]], moment: 0 };
+    });
+    this.kept.forEach((r, i) => { ropes[r.index].tension = -x[2 * this.loops.length + i]; });
+
+    const along = this.c.contact?.along ?? v, work = along[0] * v[0] + along[1] * v[1];
+    const hold = this.c.contact ? along.map((u) => (u * drive) / work) : [0, 0];
+    return { drive, hold, reactions, ropes };
+  }
+
+  poses() {
+    const { xpos: p, xquat: r } = this.data;
+    return this.bodies.map((i) => ({ turn: 2 * Math.atan2(r[4 * i + 3], r[4 * i]), shift: [p[3 * i], p[3 * i + 1]] }));
+  }
+
+  delete() {
+    this.data.delete();
+    this.model.delete();
+  }
+}

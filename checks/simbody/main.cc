@@ -1,0 +1,50 @@
+// Sweeps one neutral case with Simbody: reads the case on standard input and
+// writes its results on standard output (both formats are in ../case.go).
+#include <algorithm>
+#include <chrono>
+#include <iostream>
+#include <nlohmann/json.hpp>
+
+#include "sweep.h"
+
+using nlohmann::json;
+
+static json planar(const SimTK::Vec3& v) { return json::array({v[0], v[1]}); }
+
+static json written(const Position& p) {
+    json poses = json::array(), reactions = json::array();
+    for (const SimTK::Transform& x : p.poses)
+        poses.push_back({{"turn", std::atan2(x.R()[1][0], x.R()[0][0])}, {"shift", planar(x.p())}});
+    for (const Reaction& r : p.reactions) reactions.push_back({{"force", planar(r.force)}, {"moment", r.moment}});
+    return {{"at", p.at},       {"poses", poses}, {"rates", p.rates},      {"velocity", planar(p.velocity)},
+            {"mass", p.mass},   {"drive", p.drive}, {"hold", planar(p.hold)}, {"left", p.left},
+            {"reactions", reactions}};
+}
+
+// timed sweeps the case, building included, and returns the microseconds each
+// position took.
+static double timed(const Case& c, std::vector<Position>& rows) {
+    rows.clear();
+    const auto start = std::chrono::steady_clock::now();
+    Sweep sweep(c);
+    for (const double q : c.at) rows.push_back(sweep.position(q));
+    const std::chrono::duration<double, std::micro> took = std::chrono::steady_clock::now() - start;
+    return took.count() / c.at.size();
+}
+
+int main() {
+    try {
+        const Case c = readCase(std::cin);
+        std::vector<Position> rows;
+        std::vector<double> micros(c.repeat);
+        for (double& took : micros) took = timed(c, rows);
+        std::sort(micros.begin(), micros.end());
+
+        json positions = json::array();
+        for (const Position& p : rows) positions.push_back(written(p));
+        std::cout << json{{"micros", micros[micros.size() / 2]}, {"positions", positions}} << "\n";
+    } catch (const std::exception& e) {
+        std::cerr << "simbody: " << e.what() << "\n";
+        return 1;
+    }
+}
