@@ -35,10 +35,12 @@ func Raster(s *Scene, dpi float64) (*image.RGBA, []string, error) {
 		return nil, nil, fmt.Errorf("draw: a picture of %.0f mm × %.0f mm at %g dpi is not between 1 and %.0f million pixels; change dpi", width, height, dpi, maxPixels/1e6)
 	}
 	r := raster{img: image.NewRGBA(image.Rect(0, 0, int(cols), int(rows))), k: k, warnings: s.newWarnings("a box")}
+	y := 0.0
 	for _, p := range s.pages {
-		page := image.Rect(0, int(math.Round(r.top*k)), int(math.Round(p.Size.W*k)), int(math.Round((r.top+p.Size.H)*k)))
-		r.ops(p.ops, clip{bounds: page.Intersect(r.img.Bounds())})
-		r.top += p.Size.H
+		r.page = image.Rect(0, int(math.Round(y*k)), int(math.Round(p.Size.W*k)), int(math.Round((y+p.Size.H)*k)))
+		r.scale = Point{float64(r.page.Dx()) / p.Size.W, float64(r.page.Dy()) / p.Size.H}
+		r.ops(p.ops, clip{bounds: r.page})
+		y += p.Size.H
 	}
 	return r.img, r.list, nil
 }
@@ -46,11 +48,12 @@ func Raster(s *Scene, dpi float64) (*image.RGBA, []string, error) {
 // raster paints on an image. Coverage is exact area per pixel, colours mix in
 // sRGB as browsers and PDF viewers do.
 type raster struct {
-	img *image.RGBA
-	k   float64 // pixels per mm
-	top float64 // mm of pages above
-	z   vector.Rasterizer
-	buf sfnt.Buffer
+	img   *image.RGBA
+	k     float64         // pixels per mm
+	page  image.Rectangle // whole pixels of the current page
+	scale Point           // k, stretched so that the page fills them
+	z     vector.Rasterizer
+	buf   sfnt.Buffer
 	warnings
 }
 
@@ -84,7 +87,7 @@ func (r *raster) flat(p Path) []outlinePts {
 	lines := flatten(p, 0.125/r.k)
 	for _, l := range lines {
 		for i, q := range l.pts {
-			l.pts[i] = Point{q.X * r.k, (q.Y + r.top) * r.k}
+			l.pts[i] = Point{q.X * r.scale.X, q.Y*r.scale.Y + float64(r.page.Min.Y)}
 		}
 	}
 	return lines
