@@ -97,7 +97,7 @@ func (st *State) groupAcceleration(g *group, f *lu) {
 	r := 0
 	for _, ci := range g.constraints {
 		c := &st.model.constraints[ci]
-		gx, gy := st.quadratic(c)
+		gx, gy := st.quadratic(c, st.vel, st.vel)
 		b[r] = -gx - st.placedShare(st.rows[c.row], st.acc)
 		r++
 		if c.kind.rows() == 2 {
@@ -128,15 +128,15 @@ func (st *State) spread(g *group, b []float64, motion []twist) {
 }
 
 // quadratic returns γ of the constraint's rows: the part of their second
-// derivative that does not depend on the accelerations.
-func (st *State) quadratic(c *constraint) (x, y float64) {
+// derivative, once along each of two motions of the links, that does not
+// depend on the motions' own second derivative.
+func (st *State) quadratic(c *constraint, one, two []twist) (x, y float64) {
 	if c.kind == roped {
-		return st.lineQuadratic(c.index), 0
+		return st.lineQuadratic(c.index, one, two), 0
 	}
 	j := &st.model.machine.Joints[c.index]
 	pb := st.pose[j.B].Point(j.At)
-	qa, qb := st.centripetal(j.A, pb), st.centripetal(j.B, pb)
-	d := qb.Sub(qa)
+	d := st.centripetal(j.B, pb, one, two).Sub(st.centripetal(j.A, pb, one, two))
 	if c.kind == pinned {
 		return d.X, d.Y
 	}
@@ -144,33 +144,42 @@ func (st *State) quadratic(c *constraint) (x, y float64) {
 		return 0, 0 // the driver of a pin
 	}
 	u := st.pose[j.A].Turn(planar.Polar(1, j.Along))
+	slide := func(m []twist) float64 { return u.Dot(st.moves(j.B, pb, m).Sub(st.moves(j.A, pb, m))) }
 	if c.kind == driven {
+		// u turns with A, and across u the slider does not move against A.
 		return u.Dot(d), 0
 	}
 	// Sliding along a turning guide adds the Coriolis term 2ωṡ across it.
-	slide := u.Dot(st.velocity(j.B, pb).Sub(st.velocity(j.A, pb)))
-	return 0, u.Perp().Dot(d) - 2*st.vel[j.A].w*slide
+	return 0, u.Perp().Dot(d) - one[j.A].w*slide(two) - two[j.A].w*slide(one)
 }
 
-// centripetal returns -ω²r of the material point of the link now at p.
-func (st *State) centripetal(l LinkID, p vec) vec {
-	w := st.vel[l].w
-	o := &st.pose[l].Shift
-	return vec{X: -w * w * (p.X - o.X), Y: -w * w * (p.Y - o.Y)}
+// centripetal returns -ω²r of the material point of the link now at p, one ω
+// from each motion.
+func (st *State) centripetal(l LinkID, p vec, one, two []twist) vec {
+	o, k := &st.pose[l].Shift, -one[l].w*two[l].w
+	return vec{X: k * (p.X - o.X), Y: k * (p.Y - o.Y)}
+}
+
+// moves returns how the material point of the link now at p moves in the given
+// motion of all links.
+func (st *State) moves(l LinkID, p vec, m []twist) vec {
+	t, o := &m[l], &st.pose[l].Shift
+	return vec{X: t.v.X - t.w*(p.Y-o.Y), Y: t.v.Y + t.w*(p.X-o.X)}
 }
 
 // shortest is the span length in m below which a span's turning is left out:
 // outlines that touch roll on each other there.
 const shortest = 1e-9
 
-// lineQuadratic returns the part of a line's L″ that does not depend on
-// accelerations. With d the direction of a span, n across it and ℓ its length,
+// lineQuadratic returns the part of a line's second derivative that does not
+// depend on accelerations. With d the direction of a span, n across it and ℓ
+// its length,
 //
 //	L″ = Σ (n·Δv)²/ℓ + d·Δa,
 //
 // where Δ is between the material points at the two ends. The touching points
 // also slide along the outlines, but only along d, and ω times that is across d.
-func (st *State) lineQuadratic(i int) float64 {
+func (st *State) lineQuadratic(i int, one, two []twist) float64 {
 	l, now := &st.model.lines[i], &st.lines[i]
 	sum := 0.0
 	for k := range now.spans {
@@ -179,8 +188,11 @@ func (st *State) lineQuadratic(i int) float64 {
 			continue
 		}
 		sp := &now.spans[k]
-		across := sp.Unit.Perp().Dot(st.velocity(b, sp.To).Sub(st.velocity(a, sp.From)))
-		sum += across*across/math.Max(sp.Length, shortest) + sp.Unit.Dot(st.centripetal(b, sp.To).Sub(st.centripetal(a, sp.From)))
+		n := sp.Unit.Perp()
+		across1 := n.Dot(st.moves(b, sp.To, one).Sub(st.moves(a, sp.From, one)))
+		across2 := n.Dot(st.moves(b, sp.To, two).Sub(st.moves(a, sp.From, two)))
+		sum += across1 * across2 / math.Max(sp.Length, shortest)
+		sum += sp.Unit.Dot(st.centripetal(b, sp.To, one, two).Sub(st.centripetal(a, sp.From, one, two)))
 	}
 	return sum
 }

@@ -155,10 +155,7 @@ func (st *State) Turn(l LinkID) planar.Angle { return planar.Angle(st.turn[l]) }
 
 // velocity returns how the material point of the link that is now at p moves
 // per unit of driver.
-func (st *State) velocity(l LinkID, p vec) vec {
-	t, o := &st.vel[l], &st.pose[l].Shift
-	return vec{X: t.v.X - t.w*(p.Y-o.Y), Y: t.v.Y + t.w*(p.X-o.X)}
-}
+func (st *State) velocity(l LinkID, p vec) vec { return st.moves(l, p, st.vel) }
 
 // acceleration returns the second derivative, with respect to the driver, of
 // the place of the material point of the link now at p.
