@@ -25,9 +25,9 @@
 //	5 ft 11 in   5'11"      90°            1/2 turn        45 lbs
 //
 // +/- and +- stand for ±. A unit written once counts for both numbers, and a
-// comma may stand for the decimal point. After ± a percentage is a share of the value. Where
-// the value is itself a percentage it is not: 50 % ± 5 % is 45 % to 55 %.
-// Capitals do not matter, except that mPa is refused.
+// comma may stand for the decimal point. After ± a percentage is a share of the
+// value. Where the value is itself a percentage it is not: 50 % ± 5 % is 45 % to
+// 55 %. Capitals do not matter, except that mPa is refused.
 //
 // Whatever could be taken in two ways is refused, with both ways named: 1,234
 // (1234 or 1.234), 1 234, 010 (octal elsewhere), 1_000, 0x10, 17-19 in. A mass

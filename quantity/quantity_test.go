@@ -115,7 +115,7 @@ func TestQuantityIn(t *testing.T) {
 }
 
 // TestRoundTrip writes seeded random quantities of every unit and size, reads
-// them back, and writes them again.
+// them back, and writes them again; so too the limits of what Parse accepts.
 func TestRoundTrip(t *testing.T) {
 	random := rand.New(rand.NewPCG(1959, 254))
 	for i := range units {
@@ -123,6 +123,7 @@ func TestRoundTrip(t *testing.T) {
 		if u == NoUnit {
 			continue
 		}
+		checkRoundTrip(t, Of(largest, smallest, u))
 		for range 200 {
 			value := (2*random.Float64() - 1) * math.Pow(10, random.Float64()*28-14)
 			spread := 0.0

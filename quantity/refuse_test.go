@@ -55,6 +55,7 @@ var refused = []struct {
 	{"17 1/0 in", Length, NoUnit, "2, 4, 8 or 16"},
 	{"0/0 in", Length, NoUnit, "2, 4, 8 or 16"},
 	{"17 3/2 in", Length, NoUnit, "write it as one number"},
+	{"17 2/2 in", Length, NoUnit, "write it as one number"},
 	{"17.5 1/2 in", Length, NoUnit, "two numbers side by side"},
 	{"1/2 1/2 in", Length, NoUnit, "two numbers side by side"},
 
@@ -66,7 +67,8 @@ var refused = []struct {
 	{"1e999 mm", Length, NoUnit, "check the number"},
 	{"1e-999 mm", Length, NoUnit, "check the number"},
 	{"1e16 mm", Length, NoUnit, "check the number"},
-	{"1e-101 mm", Length, NoUnit, "check the number"},
+	{"6e-101 mm", Length, NoUnit, "check the number"},
+	{"1.1e15 mm", Length, NoUnit, "check the number"},
 	{"1 mm ± 1e300 %", Length, NoUnit, "check the number"},
 
 	// The ± part.
@@ -103,6 +105,7 @@ var refused = []struct {
 	{"20 newtn", Force, NoUnit, "did you mean N?"},
 	{"90 degres", Angle, NoUnit, "did you mean deg?"},
 	{"2 N/nm", Stiffness, NoUnit, "did you mean N/mm?"},
+	{"5 ftxy", Length, NoUnit, "write mm, cm, m, in or ft"}, // two slips in four letters
 	{"5 x", Length, NoUnit, "write mm, cm, m, in or ft"},
 	{"5 furlongs", Length, NoUnit, "write mm, cm, m, in or ft"},
 	{"5 " + strings.Repeat("m", 40), Length, NoUnit, "write mm, cm, m, in or ft"},
