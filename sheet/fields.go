@@ -1,0 +1,200 @@
+package sheet
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+)
+
+// fields reads the keys of one mapping. Each reading method says that a key is
+// known; close refuses the rest, so that the keys of the language are written
+// down once, where they are read.
+type fields struct {
+	r     *reader
+	node  *node
+	kind  string // of the thing, such as "link"
+	name  string // given by the writer; may be empty
+	asked []string
+}
+
+// fields opens a mapping. Anything else is refused and reads as empty.
+func (r *reader) fields(n *node, kind, name string) *fields {
+	f := &fields{r: r, node: n, kind: kind, name: name}
+	if n.kind != mapping {
+		if n.kind != scalar || n.text != "" {
+			r.fault(n, fmt.Sprintf("%s is %s", f, seen(n)), "it is a list of `key: value` lines", "indent one line for each thing to say about it")
+		} else {
+			r.fault(n, fmt.Sprintf("%s has nothing under it", f), "it is a list of `key: value` lines", "add them, or take the line out")
+		}
+		f.node = &node{kind: mapping, line: n.line, column: n.column, path: n.path}
+	}
+	return f
+}
+
+// String names the thing: link "arm".
+func (f *fields) String() string {
+	if f.name == "" {
+		return f.kind
+	}
+	return fmt.Sprintf("%s %q", f.kind, f.name)
+}
+
+// label is how a number under key is called in results: "arm, mass".
+func (f *fields) label(key string) string {
+	if f.name == "" {
+		return f.kind + ", " + key
+	}
+	return f.name + ", " + key
+}
+
+// take returns the value under key as settings leave it, or nil.
+func (f *fields) take(key string) *node {
+	f.asked = append(f.asked, key)
+	return f.r.value(f.node.at(key))
+}
+
+func (f *fields) has(key string) bool { return f.node.at(key) != nil }
+
+// must is take for a key that has to be there.
+func (f *fields) must(key, cure string) *node {
+	n := f.take(key)
+	if n == nil {
+		f.r.fault(f.node, fmt.Sprintf("%s has no %q", f, key), "it needs one", cure)
+	}
+	return n
+}
+
+// number reads an optional number; none if the key is absent.
+func (f *fields) number(key string, m measure) num {
+	n := f.take(key)
+	if n == nil {
+		return none
+	}
+	return f.r.number(n, m, f.label(key), fmt.Sprintf("%s of %s", key, f))
+}
+
+// mustNumber reads a number that has to be there.
+func (f *fields) mustNumber(key string, m measure, cure string) num {
+	if f.must(key, cure) == nil {
+		return none
+	}
+	return f.number(key, m)
+}
+
+// words reads an optional plain text.
+func (f *fields) words(key string) string {
+	n := f.take(key)
+	if n == nil {
+		return ""
+	}
+	return f.r.words(n, fmt.Sprintf("%s of %s", key, f))
+}
+
+// lines reads one text or a list of texts.
+func (f *fields) lines(key string) []string {
+	n := f.take(key)
+	switch {
+	case n == nil:
+		return nil
+	case n.kind == sequence:
+		var out []string
+		for _, item := range n.items {
+			out = append(out, f.r.words(item, fmt.Sprintf("%s of %s", key, f)))
+		}
+		return out
+	}
+	return []string{f.r.words(n, fmt.Sprintf("%s of %s", key, f))}
+}
+
+// yes reads an optional yes or no.
+func (f *fields) yes(key string) bool {
+	n := f.take(key)
+	if n == nil {
+		return false
+	}
+	switch strings.ToLower(n.text) {
+	case "yes", "true":
+		return true
+	case "no", "false":
+		return false
+	}
+	f.r.fault(n, fmt.Sprintf("%s of %s is %s", key, f, seen(n)), "it is yes or no", "write yes or no")
+	return false
+}
+
+// choice reads a word out of a list.
+func (f *fields) choice(key string, allowed ...string) string {
+	n := f.take(key)
+	if n == nil {
+		return ""
+	}
+	if n.kind != scalar || !slices.Contains(allowed, n.text) {
+		f.r.fault(n, fmt.Sprintf("%s of %s is %s", key, f, seen(n)), "it is "+orList(allowed), suggest(n.text, allowed, "write one of these"))
+		return ""
+	}
+	return n.text
+}
+
+// point reads an optional point's name.
+func (f *fields) point(key string) pointID {
+	n := f.take(key)
+	if n == nil {
+		return nowhere
+	}
+	return f.r.point(n, fmt.Sprintf("%s of %s", key, f))
+}
+
+// mustPoint reads a point's name that has to be there.
+func (f *fields) mustPoint(key, cure string) pointID {
+	if f.must(key, cure) == nil {
+		return nowhere
+	}
+	return f.point(key)
+}
+
+// onlyOne refuses all but one of the keys that exclude one another.
+func (f *fields) onlyOne(keys ...string) {
+	first := ""
+	for _, k := range keys {
+		switch {
+		case !f.has(k):
+		case first == "":
+			first = k
+		default:
+			f.r.fault(f.node.at(k), fmt.Sprintf("%s has both %q and %q", f, first, k), "it takes one of them", "take one out")
+		}
+	}
+}
+
+// close refuses keys that were not asked for.
+func (f *fields) close() {
+	for _, e := range f.node.entries {
+		if !slices.Contains(f.asked, e.key) {
+			at := &node{line: e.line, column: e.column, path: e.value.path}
+			f.r.fault(at, fmt.Sprintf("%s has a key %q", f, e.key), "it knows "+andList(f.asked), suggest(e.key, f.asked, "take the line out"))
+		}
+	}
+}
+
+// seen tells in words what stands at a node.
+func seen(n *node) string {
+	switch n.kind {
+	case mapping:
+		return "a group of keys"
+	case sequence:
+		return fmt.Sprintf("a list of %d", len(n.items))
+	}
+	if n.text == "" {
+		return "empty"
+	}
+	return fmt.Sprintf("%q", shorten(n.text))
+}
+
+// shorten keeps a quoted text to a length that fits a message.
+func shorten(text string) string {
+	const most = 60
+	if r := []rune(text); len(r) > most {
+		return string(r[:most]) + "…"
+	}
+	return text
+}

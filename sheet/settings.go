@@ -1,0 +1,279 @@
+package sheet
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"steelyard/quantity"
+)
+
+// setting is something adjustable: its allowed values, and what each changes.
+type setting struct {
+	name   string
+	notes  string
+	values []settingValue // from a list or group; else the range counts
+	span   *span
+	preset int // of values; for a range see span
+	sets   []*node
+	at     *node
+}
+
+// settingValue is one allowed value.
+type settingValue struct {
+	label string
+	node  *node            // the amount or text
+	each  map[string]*node // instead: what each path is set to
+}
+
+// span is a range of numbers, by steps.
+type span struct{ from, to, step, preset *node }
+
+// Bounds on what one sheet can ask to be checked.
+const (
+	mostSettings = 32
+	mostValues   = 100
+)
+
+// readSettings reads `settings:`. It runs before all else that is read, so the
+// points and directions of moves are left for readMoves.
+func (r *reader) readSettings(n *node) {
+	r.named(n, "settings", func(name string, e entry) {
+		if len(r.settings) == mostSettings {
+			r.fault(e.value, fmt.Sprintf("setting %q is number %d", name, mostSettings+1), fmt.Sprintf("a machine has at most %d settings", mostSettings), "leave out what does not change the force")
+			return
+		}
+		f := r.fields(e.value, "setting", name)
+		s := &setting{name: name, at: e.value, notes: f.words("notes")}
+		f.onlyOne("values", "range")
+		f.onlyOne("sets", "moves", "turns")
+		r.readValues(s, f)
+		r.readSpan(s, f)
+		if len(s.values) == 0 && s.span == nil {
+			r.fault(e.value, fmt.Sprintf("%s has no values", f), "its allowed values are listed", "write values: [10 kg, 20 kg], or range: {from: 0 kg, to: 100 kg, step: 2.5 kg}")
+		}
+		r.readSets(s, f)
+		r.readPreset(s, f)
+		f.take("moves")
+		f.take("turns")
+		f.close()
+		r.settings = append(r.settings, s)
+	})
+}
+
+// readValues reads a list of values, or a group `label: value`, in which a
+// value may itself be a group `path: value`.
+func (r *reader) readValues(s *setting, f *fields) {
+	n := f.take("values")
+	if n == nil {
+		return
+	}
+	if len(n.items)+len(n.entries) > mostValues {
+		r.fault(n, fmt.Sprintf("%s has %d values", f, len(n.items)+len(n.entries)), fmt.Sprintf("a setting has at most %d", mostValues), "write range: {from: …, to: …, step: …}")
+		return
+	}
+	switch n.kind {
+	case sequence:
+		for _, item := range n.items {
+			r.addValue(s, f, settingValue{label: item.text, node: item}, item)
+		}
+	case mapping:
+		for _, e := range n.entries {
+			v := settingValue{label: e.key, node: e.value}
+			if e.value.kind == mapping {
+				v = settingValue{label: e.key, each: map[string]*node{}}
+				for _, inner := range e.value.entries {
+					v.each[inner.key] = inner.value
+				}
+			}
+			r.addValue(s, f, v, e.value)
+		}
+	default:
+		r.fault(n, fmt.Sprintf("values of %s is %s", f, seen(n)), "it is a list", "write values: [10 kg, 20 kg]")
+	}
+}
+
+func (r *reader) addValue(s *setting, f *fields, v settingValue, at *node) {
+	switch {
+	case v.label == "" || (v.node != nil && (v.node.kind != scalar || v.node.text == "")):
+		r.fault(at, fmt.Sprintf("a value of %s is %s", f, seen(at)), "it is one number or name", "write it out")
+		return
+	case v.each != nil && (f.has("sets") || f.has("moves") || f.has("turns")):
+		r.fault(at, fmt.Sprintf("value %q of %s names what it sets", v.label, f), "the setting says so already", "take out sets:, moves: or turns:")
+		return
+	}
+	for _, other := range s.values {
+		if strings.EqualFold(other.label, v.label) {
+			r.fault(at, fmt.Sprintf("value %q of %s stands there twice", v.label, f), "each value has a name of its own", "rename one")
+			return
+		}
+	}
+	s.values = append(s.values, v)
+}
+
+// readSpan reads range: {from: …, to: …, step: …}.
+func (r *reader) readSpan(s *setting, f *fields) {
+	n := f.take("range")
+	if n == nil {
+		return
+	}
+	g := r.fields(n, "range of "+f.String(), "")
+	from, to, step := g.must("from", "write the least value"), g.must("to", "write the greatest value"), g.must("step", "write the step from value to value")
+	g.close()
+	if from != nil && to != nil && step != nil {
+		s.span = &span{from: from, to: to, step: step, preset: from}
+	}
+}
+
+// readPreset reads `default:`. Without it the first value counts.
+func (r *reader) readPreset(s *setting, f *fields) {
+	n := f.take("default")
+	switch {
+	case n == nil:
+	case n.kind != scalar:
+		r.fault(n, fmt.Sprintf("default of %s is %s", f, seen(n)), "it is one of the values", "write one of them")
+	case s.span != nil:
+		s.span.preset = n
+	default:
+		if i := s.byLabel(n.text); i >= 0 {
+			s.preset = i
+		} else if len(s.values) > 0 {
+			r.fault(n, fmt.Sprintf("default of %s is %q", f, shorten(n.text)), "that is not one of its values, "+andWritten(s.labels()), suggest(n.text, s.labels(), "write one of them"))
+		}
+	}
+}
+
+func (s *setting) labels() []string {
+	var out []string
+	for _, v := range s.values {
+		out = append(out, v.label)
+	}
+	return out
+}
+
+func (s *setting) byLabel(text string) int {
+	for i, v := range s.values {
+		if strings.EqualFold(v.label, strings.TrimSpace(text)) {
+			return i
+		}
+	}
+	return -1
+}
+
+// readSets finds the values in the sheet that a setting replaces.
+func (r *reader) readSets(s *setting, f *fields) {
+	targets := 0
+	r.listed(f.take("sets"), fmt.Sprintf("sets of %s", f), func(n *node) {
+		targets++
+		if t := r.target(n, n.text, f); t != nil {
+			s.sets = append(s.sets, t)
+		}
+	})
+	for _, v := range s.values {
+		for path, at := range v.each {
+			r.target(at, path, f)
+		}
+		if v.each != nil {
+			targets++
+		}
+	}
+	if targets == 0 && !f.has("moves") && !f.has("turns") {
+		r.fault(f.node, fmt.Sprintf("%s changes nothing", f), "a setting changes something", "add sets: with the way to a value, such as loads.plates.mass, or moves: or turns: for points")
+	}
+}
+
+// target finds the value that path leads to.
+func (r *reader) target(at *node, path string, f *fields) *node {
+	n := r.doc.find(path)
+	switch {
+	case n == nil:
+		r.fault(at, fmt.Sprintf("%s sets %q", f, shorten(path)), "the sheet has no such value", suggest(path, r.doc.paths(), "write the keys that lead to it, joined by dots, such as loads.plates.mass"))
+		return nil
+	case n.kind != scalar:
+		r.fault(at, fmt.Sprintf("%s sets %q", f, path), "that is a whole group and not one value", "name one value in it, such as "+path+"."+firstKey(n))
+		return nil
+	case strings.HasPrefix(path, "settings.") || path == "steelyard":
+		r.fault(at, fmt.Sprintf("%s sets %q", f, path), "a setting cannot change the settings", "name a value of the machine")
+		return nil
+	}
+	return n
+}
+
+func firstKey(n *node) string {
+	if n.kind == mapping && len(n.entries) > 0 {
+		return n.entries[0].key
+	}
+	return "1"
+}
+
+// readMoves reads the points and directions of settings that move or turn
+// points, and applies the chosen amounts.
+func (r *reader) readMoves() {
+	for i, s := range r.settings {
+		key, m := "moves", shift
+		n := s.at.at("moves")
+		if n == nil {
+			key, m, n = "turns", angle, s.at.at("turns")
+		}
+		if n == nil || r.chosenValues[i] == nil {
+			continue
+		}
+		f := r.fields(n, fmt.Sprintf("%s of setting %q", key, s.name), "")
+		mv := move{about: nowhere, along: noDirection}
+		if list := f.must("points", "list the points it takes along"); list != nil {
+			r.listed(list, "points of "+f.kind, func(p *node) {
+				if id := r.point(p, "a point of "+f.kind); id != nowhere {
+					mv.points = append(mv.points, id)
+				}
+			})
+		}
+		if key == "turns" {
+			mv.about = f.mustPoint("about", "name the point it turns about")
+		} else if d := f.must("along", "write along: [from point, to point], or up, forward, or an angle"); d != nil {
+			mv.along, _ = r.direction(d, "along of "+f.kind, s.name+", along")
+		}
+		f.close()
+		r.checkAmounts(s, m)
+		mv.amount = r.number(r.chosenValues[i], m, s.name, fmt.Sprintf("setting %q", s.name))
+		r.plan.moves = append(r.plan.moves, mv)
+	}
+}
+
+// checkAmounts reads all amounts a setting can take, chosen or not.
+func (r *reader) checkAmounts(s *setting, m measure) {
+	if s.span != nil {
+		r.checkSpan(s, m)
+		return
+	}
+	for _, v := range s.values {
+		r.quantity(v.node, m, fmt.Sprintf("value %q of setting %q", v.label, s.name))
+	}
+}
+
+// checkSpan reads the range of a setting.
+func (r *reader) checkSpan(s *setting, m measure) {
+	what := fmt.Sprintf("range of setting %q", s.name)
+	from, ok1 := r.quantity(s.span.from, m, "from in "+what)
+	to, ok2 := r.quantity(s.span.to, m, "to in "+what)
+	step, ok3 := r.quantity(s.span.step, m, "step in "+what)
+	if !ok1 || !ok2 || !ok3 {
+		return
+	}
+	if !(to.Value > from.Value) || !(step.Value > 0) {
+		r.fault(s.span.from, fmt.Sprintf("%s runs from %v to %v by %v", what, from, to, step), "it grows by steps above 0", "write the least value first")
+		return
+	}
+	if preset, ok := r.quantity(s.span.preset, m, fmt.Sprintf("default of setting %q", s.name)); ok && !onStep(preset, from, to, step) {
+		r.fault(s.span.preset, fmt.Sprintf("default of setting %q is %v", s.name, preset), fmt.Sprintf("it runs from %v to %v by %v", from, to, step), "choose a value on a step")
+	}
+}
+
+// onStep reports whether q lies from from to to on a step, to within a
+// millionth of one.
+func onStep(q, from, to, step quantity.Quantity) bool {
+	const slack = 1e-6
+	k := (q.Value - from.Value) / step.Value
+	return k > -slack && q.Value < to.Value+slack*step.Value && math.Abs(k-math.Round(k)) < slack
+}
+
+func andWritten(words []string) string { return list(words, " and ") }
