@@ -1,11 +1,8 @@
 package draw
 
-import "golang.org/x/image/font/sfnt"
-
 // glyphBox returns the hollow box that stands at at for a rune the font lacks.
 func glyphBox(o textOp, at Point, r rune) Path {
-	var buf sfnt.Buffer
-	w, h := o.font.advance(&buf, r), capHeight*o.font.Size
+	w, h := o.font.advance(r), capHeight*o.font.Size
 	line := 0.06 * o.font.Size
 	along, up := Towards(1, o.angle), Towards(1, o.angle).left()
 	corner := func(x, y float64) Point { return at.Add(along.Scale(x)).Add(up.Scale(y)) }

@@ -23,7 +23,7 @@ type pointLabel struct {
 
 // Add asks for a label beside at.
 func (l *Labels) Add(at Point, text string) {
-	if text = clean(text); text != "" && at.finite() {
+	if text = clean(text); text != "" && at.drawable() {
 		l.items = append(l.items, pointLabel{at, text})
 	}
 }
@@ -127,7 +127,10 @@ func (r Rect) within(a, b Point) float64 {
 			t1 = min(t1, room/step)
 		}
 	}
-	return max(0, t1-t0) * d.Norm()
+	if t1 <= t0 {
+		return 0
+	}
+	return (t1 - t0) * d.Norm()
 }
 
 // nearest returns the point of r closest to p.

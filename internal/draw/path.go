@@ -37,7 +37,12 @@ func (p Point) unit() Point {
 // left returns p turned a quarter counter-clockwise, as it looks.
 func (p Point) left() Point { return Point{p.Y, -p.X} }
 
-func (p Point) finite() bool { return !math.IsNaN(p.X-p.X) && !math.IsNaN(p.Y-p.Y) }
+// reach is how far from the page's corner anything may lie, mm: a kilometre,
+// where a thousandth of a mm still prints.
+const reach = 1e6
+
+// drawable reports whether p is a number within reach.
+func (p Point) drawable() bool { return math.Abs(p.X) <= reach && math.Abs(p.Y) <= reach }
 
 // Rect is an upright rectangle of a page, in mm, from its top left corner.
 type Rect struct{ X, Y, W, H float64 }
@@ -154,9 +159,9 @@ func (p *Path) add(s segment, at Point) *Path {
 	return p
 }
 
-func (p *Path) finite() bool {
+func (p *Path) drawable() bool {
 	for _, s := range p.segs {
-		if !s.p[0].finite() || !s.p[1].finite() || !s.p[2].finite() {
+		if !s.p[0].drawable() || !s.p[1].drawable() || !s.p[2].drawable() {
 			return false
 		}
 	}

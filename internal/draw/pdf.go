@@ -9,7 +9,6 @@ import (
 	"unicode/utf16"
 
 	"codeberg.org/go-pdf/fpdf"
-	"golang.org/x/image/font/sfnt"
 )
 
 // WritePDF writes the scene as a PDF with its fonts embedded and subset, text
@@ -63,7 +62,6 @@ func langTag(s string) string {
 type pdfWriter struct {
 	doc *fpdf.Fpdf
 	k   float64 // points per mm
-	buf sfnt.Buffer
 	warnings
 }
 
@@ -119,7 +117,7 @@ func (w *pdfWriter) text(o textOp) {
 		}
 	}
 	for _, r := range o.text {
-		if has(&w.buf, r) {
+		if has(r) {
 			run += string(r)
 			continue
 		}
@@ -127,7 +125,7 @@ func (w *pdfWriter) text(o textOp) {
 		w.begin(o.font.Color)
 		w.printf("%s rg\n%s f\nQ", rgbOps(o.font.Color), pathOps(glyphBox(o, at, r)))
 		w.run(o, at, "\uFFFD", fmt.Sprintf("/Span <</ActualText <FEFF%s>>> BDC 3 Tr", utf16Hex(r)), "EMC")
-		at = at.Add(Towards(o.font.advance(&w.buf, r), o.angle))
+		at = at.Add(Towards(o.font.advance(r), o.angle))
 	}
 	flush()
 }

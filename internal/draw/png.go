@@ -82,9 +82,9 @@ func (r *raster) ops(list []op, c clip) {
 	}
 }
 
-// flat returns the path's outlines in pixels, true to an eighth of one.
+// flat returns the path's outlines in pixels.
 func (r *raster) flat(p Path) []outlinePts {
-	lines := flatten(p, 0.125/r.k)
+	lines := flatten(p, chordGap/r.k)
 	for _, l := range lines {
 		for i, q := range l.pts {
 			l.pts[i] = Point{q.X * r.scale.X, q.Y*r.scale.Y + float64(r.page.Min.Y)}
@@ -134,12 +134,12 @@ func (r *raster) glyphs(o textOp) []outlinePts {
 	var all Path
 	at := o.at
 	for _, c := range o.text {
-		if has(&r.buf, c) {
+		if has(c) {
 			all.Append(r.glyph(o, at, c))
 		} else {
 			all.Append(glyphBox(o, at, c))
 		}
-		at = at.Add(Towards(o.font.advance(&r.buf, c), o.angle))
+		at = at.Add(Towards(o.font.advance(c), o.angle))
 	}
 	return r.flat(all)
 }

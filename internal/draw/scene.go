@@ -36,8 +36,13 @@ func New(title string, th Theme) *Scene {
 	return &Scene{Title: title, Theme: th, Text: 8 * Pt}
 }
 
-// AddPage appends a page covered with the theme's paper.
+// AddPage appends a page covered with the theme's paper. A size that is not
+// between 0 and a kilometre is replaced by A4, with a warning.
 func (s *Scene) AddPage(size Size) *Page {
+	if !(size.W > 0 && size.H > 0 && size.W <= reach && size.H <= reach) {
+		s.stray("a page of %g mm × %g mm cannot be made; it became A4", size.W, size.H)
+		size = A4
+	}
 	p := &Page{Size: size, scene: s}
 	s.pages = append(s.pages, p)
 	p.Fill(p.Bounds().Path(), s.Theme.Paper)
@@ -138,7 +143,7 @@ func (p *Page) Fill(path Path, c Color) {
 
 // Stroke draws along path. A pen without width or colour draws nothing.
 func (p *Page) Stroke(path Path, pen Pen) {
-	if pen.Width > 0 && pen.Color.A > 0 && p.usable(path, "line") {
+	if pen.Width > 0 && pen.Width <= reach && pen.Color.A > 0 && p.usable(path, "line") {
 		pen.Dash = usableDash(pen.Dash)
 		p.ops = append(p.ops, strokeOp{path, pen})
 	}
@@ -160,10 +165,10 @@ func usableDash(dash []float64) []float64 {
 }
 
 // usable reports whether path can be drawn. A path with a coordinate that is
-// not a number is noted as a warning and left out.
+// not a number, or out of reach, is noted as a warning and left out.
 func (p *Page) usable(path Path, what string) bool {
-	if !path.finite() {
-		p.scene.stray("a %s with a coordinate that is not a number was left out", what)
+	if !path.drawable() {
+		p.scene.stray("a %s was left out: a coordinate is not a number or lies over a kilometre off the page", what)
 		return false
 	}
 	return len(path.segs) > 0

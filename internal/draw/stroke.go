@@ -99,11 +99,13 @@ func (s *stroker) dot(c Point) {
 	}
 }
 
-// fan fills the sector about c between the arms u and v, the shorter way, with
-// chords an eighth of a pixel from the circle at most.
+// chordGap is how far a chord may lie from the round it stands for, pixels.
+const chordGap = 1.0 / 32
+
+// fan fills the sector about c between the arms u and v, the shorter way.
 func (s *stroker) fan(c, u, v Point) {
 	turn := math.Atan2(u.X*v.Y-u.Y*v.X, u.X*v.X+u.Y*v.Y)
-	step := 2 * math.Acos(max(0, 1-0.125/max(s.h, 0.125)))
+	step := 2 * math.Acos(1-chordGap/max(s.h, chordGap))
 	n := int(max(1, math.Ceil(math.Abs(turn)/step)))
 
 	pts := []Point{c}

@@ -3,6 +3,8 @@ package draw
 import (
 	_ "embed"
 	"fmt"
+	"math"
+	"slices"
 	"strings"
 	"sync"
 	"unicode"
@@ -72,31 +74,49 @@ func (f Font) Measure(s string) float64 { return f.width(clean(s)) }
 
 // width measures text that is clean, or a part of such.
 func (f Font) width(s string) float64 {
-	var buf sfnt.Buffer
 	w := 0.0
 	for _, r := range s {
-		w += f.advance(&buf, r)
+		w += f.advance(r)
 	}
 	return w
 }
 
 // advance returns the width of one rune in mm. A rune the font lacks takes a
 // box: a full em where wide scripts live, else a letter's width.
-func (f Font) advance(buf *sfnt.Buffer, r rune) float64 {
-	if !has(buf, r) {
+func (f Font) advance(r rune) float64 {
+	if !has(r) {
 		if r >= 0x1100 {
 			return f.Size
 		}
 		return 0.6 * f.Size
 	}
-	face := f.face()
-	g, _ := face.GlyphIndex(buf, r)
-	a, err := face.GlyphAdvance(buf, g, fixed.I(em), font.HintingNone)
-	if err != nil {
-		return 0
+	face := 0
+	if f.Bold {
+		face = 1
 	}
-	return float64(a) / 64 / em * f.Size
+	return float64(advances()[face][r]) / em * f.Size
 }
+
+// lacking marks a rune without a glyph among advances.
+const lacking = math.MaxUint16
+
+// advances returns the advance of each rune up to U+FFFF in the regular and
+// the bold face, in units of the em.
+var advances = sync.OnceValue(func() *[2][1 << 16]uint16 {
+	var out [2][1 << 16]uint16
+	var buf sfnt.Buffer
+	for i, face := range []*sfnt.Font{regular(), bold()} {
+		for r := range out[i] {
+			out[i][r] = lacking
+			if g, err := face.GlyphIndex(&buf, rune(r)); err == nil && g != 0 {
+				if a, err := face.GlyphAdvance(&buf, g, fixed.I(em), font.HintingNone); err == nil {
+					out[i][r] = uint16(a.Round())
+				}
+			}
+		}
+	}
+	return &out
+})
 
 // joining holds scripts whose letters run from right to left or change shape
 // with their neighbours, which PDF and PNG cannot set.
@@ -106,26 +126,22 @@ var joining = []*unicode.RangeTable{
 
 // has reports whether PDF and PNG can set r. Beyond U+FFFF lies what the PDF
 // library cannot encode.
-func has(buf *sfnt.Buffer, r rune) bool {
+func has(r rune) bool {
 	if r > 0xffff || unicode.In(r, joining...) {
 		return false
 	}
-	g, err := regular().GlyphIndex(buf, r)
-	h, err2 := bold().GlyphIndex(buf, r)
-	return err == nil && err2 == nil && g != 0 && h != 0
+	a := advances()
+	return a[0][r] != lacking && a[1][r] != lacking
 }
 
 // Missing returns the runes of text that PDF and PNG cannot set, each once, in
 // order of appearance.
 func Missing(text string) []rune {
-	var buf sfnt.Buffer
 	var out []rune
-	seen := map[rune]bool{}
 	for _, r := range clean(text) {
-		if !seen[r] && !has(&buf, r) {
+		if !has(r) && !slices.Contains(out, r) {
 			out = append(out, r)
 		}
-		seen[r] = true
 	}
 	return out
 }
@@ -168,12 +184,13 @@ func (p *Page) TextAt(at Point, s string, f Font, a Align) { p.TurnedText(at, 0,
 // other alignments are a step back along the baseline.
 func (p *Page) TurnedText(at Point, angle planar.Angle, s string, f Font, a Align) {
 	s = clean(s)
-	if s == "" || f.Color.A == 0 || !(f.Size > 0 && f.Size < 1e4) {
+	if s == "" || f.Color.A == 0 || !(f.Size > 0 && f.Size <= reach) {
 		return
 	}
+	angle = angle.Normalized()
 	at = at.Sub(Towards(f.width(s)*float64(a)/2, angle))
-	if !at.finite() {
-		p.scene.stray("the text %q was left out: its place is not a number", s)
+	if !at.drawable() {
+		p.scene.stray("the text %q was left out: its place is not a number or lies over a kilometre off the page", s)
 		return
 	}
 	p.ops = append(p.ops, textOp{at, angle, s, f})
