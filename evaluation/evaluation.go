@@ -1,0 +1,226 @@
+package evaluation
+
+import (
+	"context"
+	"errors"
+	"fmt"
+
+	"steelyard/mechanism"
+	"steelyard/profile"
+	"steelyard/sheet"
+)
+
+// Options says how closely to look. The zero value is ready to use.
+type Options struct {
+	Positions int              // along the travel; 0 means 101
+	Draws     int              // of the error band; 0 means 2000
+	Tempo     *mechanism.Tempo // nil leaves time out
+	Progress  func(done, total int)
+}
+
+// Seed draws the same band for the same sheet every time.
+const Seed = 1
+
+const (
+	usualPositions = 101
+	usualDraws     = 2000
+	strokeRows     = 241
+)
+
+// Evaluation is a machine, set one way, put through its travel.
+type Evaluation struct {
+	Name     string
+	Sheet    *sheet.Machine
+	Built    *sheet.Built
+	Model    *mechanism.Model
+	Sweep    *mechanism.Sweep
+	Curve    profile.Curve
+	Rows     []int               // of the sweep, by position of the curve
+	Readings [3]profile.Readings // by profile.Phase
+	Band     *profile.Band       // of lifting, sampled; nil if no number has a ±
+	Causes   []Cause             // why it is hardest and easiest where it is
+	Stroke   *mechanism.Stroke   // nil without a tempo
+	Notes    []string            // what the reader should know of the result
+}
+
+// Run evaluates a built machine. It returns an error if the machine cannot be
+// put together or has no force anywhere; parts of the travel that fail are gaps
+// with a note. A cancelled context ends it with the context's error.
+func Run(ctx context.Context, m *sheet.Machine, b *sheet.Built, o Options) (*Evaluation, error) {
+	if o.Positions == 0 {
+		o.Positions = usualPositions
+	}
+	e := &Evaluation{Name: m.Name, Sheet: m, Built: b}
+	var err error
+	if e.Model, err = mechanism.Compile(b.Machine); err != nil {
+		return nil, m.Locate(err)
+	}
+	if e.Sweep, err = e.Model.Sweep(o.Positions); err != nil {
+		return nil, m.Locate(err)
+	}
+	e.Curve, e.Rows = Curve(e.Sweep)
+	if err := e.read(); err != nil {
+		return nil, m.Locate(err)
+	}
+	if e.Causes, err = e.causes(); err != nil {
+		return nil, m.Locate(err)
+	}
+	if e.Band, err = e.band(ctx, o); err != nil {
+		return nil, err
+	}
+	if o.Tempo != nil {
+		if e.Stroke, err = e.Model.Stroke(e.Sweep, *o.Tempo, strokeRows); err != nil {
+			return nil, m.Locate(err)
+		}
+	}
+	return e, nil
+}
+
+// read reads all phases and notes the gaps.
+func (e *Evaluation) read() error {
+	for _, p := range []profile.Phase{profile.Holding, profile.Lifting, profile.Lowering} {
+		r, err := profile.Read(e.Curve, p)
+		if errors.Is(err, profile.ErrNoForce) {
+			if stop := firstStop(e.Sweep); stop != nil {
+				return stop
+			}
+		}
+		if err != nil {
+			return err
+		}
+		e.Readings[p] = r
+	}
+	if stop := firstStop(e.Sweep); stop != nil {
+		e.Notes = append(e.Notes, fmt.Sprintf("Part of the stated travel has no force: %v.", e.Sheet.Locate(stop)))
+	}
+	return nil
+}
+
+func firstStop(sw *mechanism.Sweep) *mechanism.Stop {
+	for _, s := range sw.Stops {
+		if s != nil {
+			return s
+		}
+	}
+	return nil
+}
+
+// Rubs reports whether lifting and lowering differ.
+func (e *Evaluation) Rubs() bool {
+	for i, f := range e.Curve.Lift {
+		if f != e.Curve.Lower[i] {
+			return true
+		}
+	}
+	return false
+}
+
+// measured returns the measurements that carry a ±, and their places among all.
+// Their numbers are in SI here.
+func (e *Evaluation) measured() ([]profile.Measurement, []int) {
+	var ms []profile.Measurement
+	var at []int
+	for i, m := range e.Built.Measurements {
+		if m.Spread > 0 {
+			ms = append(ms, profile.Measurement{Name: m.Name, Value: m.Value, Spread: m.Spread, Unit: ""})
+			at = append(at, i)
+		}
+	}
+	return ms, at
+}
+
+// values returns all measurements' values, with those at the given places
+// replaced.
+func (e *Evaluation) values(at []int, with []float64) []float64 {
+	all := make([]float64, len(e.Built.Measurements))
+	for i, m := range e.Built.Measurements {
+		all[i] = m.Value
+	}
+	for k, i := range at {
+		all[i] = with[k]
+	}
+	return all
+}
+
+// band draws the lifting curve's error band from every ± in the sheet.
+func (e *Evaluation) band(ctx context.Context, o Options) (*profile.Band, error) {
+	ms, at := e.measured()
+	if len(ms) == 0 || o.Draws < 0 {
+		return nil, nil
+	}
+	draws := o.Draws
+	if draws == 0 {
+		draws = usualDraws
+	}
+	evaluate := func(values []float64, _ int) (profile.Curve, error) {
+		sw, err := e.rebuilt(e.values(at, values), len(e.Sweep.Driver))
+		if err != nil {
+			return profile.Curve{}, err
+		}
+		c, _ := Curve(sw)
+		return c, nil
+	}
+	return profile.Sampled(ctx, profile.Lifting, ms, evaluate, profile.Sampling{Draws: draws, Seed: Seed, Progress: o.Progress})
+}
+
+// rebuilt sweeps the machine of other numbers.
+func (e *Evaluation) rebuilt(values []float64, positions int) (*mechanism.Sweep, error) {
+	m, err := e.Built.Rebuild(values)
+	if err != nil {
+		return nil, err
+	}
+	md, err := mechanism.Compile(m)
+	if err != nil {
+		return nil, err
+	}
+	return md.Sweep(positions)
+}
+
+// chord is the share of a ± by which a number is moved to see where the curve
+// goes: small enough for numbers that bend the description, large enough that
+// rounding stays below 1e-9.
+const chord = 1e-3
+
+// Linear returns the first-order band of holding the load, from the exact
+// derivative of the whole sweep by every number with a ±. It costs a small part
+// of a sampled band and is right where the curve follows the numbers in
+// straight lines. It returns nil if no number has a ±.
+func (e *Evaluation) Linear() (*profile.Band, error) {
+	ms, at := e.measured()
+	if len(ms) == 0 {
+		return nil, nil
+	}
+	partials := make([]profile.Partial, len(ms))
+	for k := range ms {
+		step := chord * ms[k].Spread
+		m, err := e.Built.Rebuild(e.values(at[k:k+1], []float64{ms[k].Value + step}))
+		if err != nil {
+			return nil, err
+		}
+		moved, err := mechanism.Compile(m)
+		if err != nil {
+			return nil, err
+		}
+		d, err := e.Model.Drift(e.Sweep, moved)
+		if err != nil {
+			return nil, err
+		}
+		partials[k] = e.partial(d, step)
+	}
+	return profile.Linear(e.Curve, profile.Holding, ms, partials)
+}
+
+// partial turns the drift for a step into derivatives at the curve's positions.
+func (e *Evaluation) partial(d *mechanism.Drift, step float64) profile.Partial {
+	var p profile.Partial
+	first := e.Rows[0]
+	for _, i := range e.Rows {
+		p.Hold = append(p.Hold, d.Hold[i]/step)
+		p.Travel = append(p.Travel, (d.Travel[i]-d.Travel[first])/step)
+		if e.Curve.Load != nil {
+			p.Load = append(p.Load, (d.LoadTravel[i]-d.LoadTravel[first])/step)
+		}
+	}
+	p.Lift, p.Lower = p.Hold, p.Hold // only Holding is asked for
+	return p
+}

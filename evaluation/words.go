@@ -1,0 +1,95 @@
+package evaluation
+
+import (
+	"fmt"
+	"strconv"
+
+	"steelyard/profile"
+)
+
+// Formatter writes quantities, given in SI units, as the reader wants them:
+// those of profile, and short lengths as a tape shows them.
+type Formatter interface {
+	profile.Formatter
+	Short(metres float64) string
+}
+
+// Metric writes N, J, kg, cm and m, and short lengths in mm.
+type Metric struct{ profile.Metric }
+
+// Short writes whole millimetres.
+func (Metric) Short(m float64) string { return strconv.FormatFloat(m*1000, 'f', 0, 64) + " mm" }
+
+// Imperial writes lbf, ft·lbf, lb and in.
+type Imperial struct{ profile.Imperial }
+
+// Short writes inches to one decimal.
+func (Imperial) Short(m float64) string { return strconv.FormatFloat(m/0.0254, 'f', 1, 64) + " in" }
+
+// Words says what came out, plain words first: the reading with its doubt, why
+// it is so, the time course, and what else the reader should know.
+func (e *Evaluation) Words(f Formatter) []string {
+	words := []string{e.headline(f)}
+	r := &e.Readings[profile.Lifting]
+	if e.Band != nil {
+		words = append(words, e.Band.Words(f)...)
+	} else {
+		words = append(words, profile.Words(*r, f)...)
+		words = append(words, "No number in the sheet carries a ±, so nothing is said about how sure this is.")
+	}
+	words = append(words, e.strokeWords(f)...)
+	if e.Built.Machine.Plane.Mirrored {
+		words = append(words, "Two arms move as mirror images; every force is that of one side.")
+	}
+	return append(words, e.Notes...)
+}
+
+// headline is the one sentence to remember: hardest where, how much, why, and
+// what becomes of it.
+func (e *Evaluation) headline(f Formatter) string {
+	r := &e.Readings[profile.Lifting]
+	peak, least := &e.Causes[0], &e.Causes[1]
+	if r.Loads == profile.Evenly {
+		return fmt.Sprintf("Much the same all the way: %s at the most, %s.", f.Force(r.Peak.Force), peak.Because(f))
+	}
+	verb := "lets off to"
+	if r.Least.Share < r.Peak.Share {
+		verb = "lightest is"
+	}
+	return fmt.Sprintf("Hardest %s: %s, %s; %s %s %s, %s.", place(r.Peak.Share), f.Force(r.Peak.Force), peak.Because(f),
+		verb, f.Force(r.Least.Force), place(r.Least.Share), least.Because(f))
+}
+
+// place names a share of the travel as a coach would.
+func place(share float64) string {
+	switch {
+	case share < 0.05:
+		return "at the start"
+	case share > 0.95:
+		return "at the end"
+	}
+	return fmt.Sprintf("%.0f %% of the way", share*100)
+}
+
+// strokeWords says what the tempo adds.
+func (e *Evaluation) strokeWords(f Formatter) []string {
+	s := e.Stroke
+	if s == nil {
+		return nil
+	}
+	words := []string{fmt.Sprintf("At this tempo the force peaks at %s, %.1f s into the repetition (%s at rest there), and dips to %s at %.1f s.",
+		f.Force(s.Force[s.Peak]), s.Time[s.Peak], f.Force(s.Static[s.Peak]), f.Force(s.Force[s.Dip]), s.Time[s.Dip])}
+	for i, leaves := range s.Leaves {
+		if leaves {
+			words = append(words, fmt.Sprintf("The load leaves the body at %.1f s: it flies on by itself there. Go slower.", s.Time[i]))
+			break
+		}
+	}
+	for i, rope := range s.Slack {
+		if rope != "" {
+			words = append(words, fmt.Sprintf("The %s goes slack at %.1f s and then jerks. Go slower.", rope, s.Time[i]))
+			break
+		}
+	}
+	return words
+}
