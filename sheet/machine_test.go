@@ -2,6 +2,8 @@ package sheet
 
 import (
 	"math"
+	"os"
+	"path/filepath"
 	"testing"
 
 	"steelyard/mechanism"
@@ -56,5 +58,34 @@ func TestExampleWithSettings(t *testing.T) {
 	want := [2]float64{0.640 + 0.080*160/l, 1.090 + 0.080*30/l}
 	if at := b.Machine.Contact.At; math.Abs(at.X-want[0]) > 1e-12 || math.Abs(at.Y-want[1]) > 1e-12 {
 		t.Errorf("grip at %v m, want %v m", at, want)
+	}
+}
+
+func TestSheetsCompile(t *testing.T) {
+	files, err := filepath.Glob("testdata/*.yaml")
+	if err != nil || len(files) < 4 {
+		t.Fatalf("got %d sheets, %v", len(files), err)
+	}
+	for _, file := range files {
+		t.Run(file, func(t *testing.T) {
+			data, err := os.ReadFile(file)
+			if err != nil {
+				t.Fatal(err)
+			}
+			m := mustMachine(t, data)
+			md, err := mechanism.Compile(mustBuild(t, m, nil).Machine)
+			if err != nil {
+				t.Fatal(m.Locate(err))
+			}
+			sw, err := md.Sweep(11)
+			if err != nil {
+				t.Fatal(m.Locate(err))
+			}
+			for i, stop := range sw.Stops {
+				if stop != nil {
+					t.Errorf("position %d: %v", i, m.Locate(stop))
+				}
+			}
+		})
 	}
 }
