@@ -5,18 +5,30 @@ package planar
 // the piece cuts into the outline, and then minus the shortest shift that
 // would free it. The side of o does not matter.
 func Clearance(o *Wrapped, from, to Vec) float64 {
-	outline := placed(o)
-	if outline.outline == nil {
-		return outline.center.fromSegment(from, to) - outline.radius
+	var p pair
+	p.from.place(o)
+	if p.from.outline == nil {
+		return p.from.center.fromSegment(from, to) - p.from.radius
 	}
 
-	// The rope that passes between outline and piece has an offset, over all
-	// directions, that dips to minus their distance.
-	outline.side = +1
-	p := pair{outline, end{center: from, swept: to.Sub(from), side: -1}}
+	// The usual case: the outline lies beside the piece, on one side or the other.
+	p.from.side = +1
+	piece := to.Sub(from)
+	for _, u := range [2]Vec{piece.Unit(), piece.Unit().Neg()} {
+		c := p.from.contact(u.Angle(), u)
+		a, b := from.Dot(u), to.Dot(u)
+		gap := c.left - u.Cross(from)
+		if gap >= 0 && min(a, b) <= c.along && c.along <= max(a, b) {
+			return gap
+		}
+	}
+
+	// The offset of a rope that passes between outline and piece dips, over all
+	// directions, to minus their distance.
+	p.to = end{center: from, swept: piece, side: -1}
 	_, theta, _ := p.closest(0, +1)
-	gap, _ := p.offset(theta)
-	return -gap
+	offset, _ := p.offset(theta)
+	return -offset
 }
 
 // fromSegment returns the distance from v to the nearest point between a and b.

@@ -90,9 +90,9 @@ func (c *curve) at(x float64) (p, d Vec) {
 	return p, d
 }
 
-// samples returns points of the curve at most about sampleTurn apart. It
-// returns an error if the curve goes against the chord between two traced points, a loop
-// or a bulge that no one has traced.
+// samples returns points of the curve about sampleTurn apart. It returns an
+// error if the curve runs against the chord between two traced points, in a
+// loop or a bulge that nobody traced.
 func (c *curve) samples() ([]sample, error) {
 	var all []sample
 	for i := range c.pieces {
@@ -102,8 +102,8 @@ func (c *curve) samples() ([]sample, error) {
 			t := float64(k) / float64(count)
 			p, d, _ := piece.at(t)
 			if d.Dot(piece.to.Sub(piece.from)) <= 0 {
-				a, b := c.traced(i), c.traced((i+1)%len(c.pieces))
-				return nil, atPoint(min(a, b), "to %d: the smooth curve between them doubles back; trace more points there or mark a corner", max(a, b)+1)
+				next := c.traced((i + 1) % len(c.pieces))
+				return nil, atPoint(c.traced(i), "the smooth curve from here to point %d doubles back; trace more points there or mark a corner", next+1)
 			}
 			s := sample{x: float64(i) + t, p: p, in: d, out: d}
 			if k == 0 && c.corner[i] {

@@ -1,7 +1,5 @@
 package planar
 
-import "math"
-
 // end is one end of a straight rope piece, in the ground frame. Without an
 // outline it is a disc, which may be a point, or what a disc sweeps over when
 // it is shifted.
@@ -17,9 +15,9 @@ type end struct {
 // pair is the two ends of a straight rope piece.
 type pair struct{ from, to end }
 
-// placed moves w to the ground frame.
-func placed(w *Wrapped) end {
-	e := end{side: float64(w.Side), turn: w.Turn}
+// place sets the end to w in the ground frame.
+func (e *end) place(w *Wrapped) {
+	e.side, e.turn = float64(w.Side), w.Turn
 	switch o := w.Outline.(type) {
 	case nil:
 		e.center = w.At.Point(w.Center)
@@ -28,7 +26,12 @@ func placed(w *Wrapped) end {
 	default:
 		e.outline, e.center = o, w.At.Shift
 	}
-	return e
+}
+
+// place sets both ends.
+func (p *pair) place(a, b *Wrapped) {
+	p.from.place(a)
+	p.to.place(b)
 }
 
 func (e *end) isPoint() bool { return e.outline == nil && e.radius == 0 }
@@ -66,13 +69,41 @@ func (e *end) discContact(u Vec) contact {
 	return contact{along: c.Dot(u), left: u.Cross(c) - e.side*e.radius}
 }
 
-// offset returns how far left the tangent of p.to lies of the parallel tangent
-// of p.from, both of direction theta, and the distance from touching point to
-// touching point along them. The rope is where offset is zero and length is
-// positive. The derivative of offset is -length.
+// line is a direction in which a rope may travel, with the tangents of both
+// ends along it.
+type line struct {
+	theta    Angle
+	u        Vec // (cos theta, sin theta)
+	from, to contact
+}
+
+// touch sets where the line touches both ends.
+func (p *pair) touch(l *line) {
+	l.from, l.to = p.from.contact(l.theta, l.u), p.to.contact(l.theta, l.u)
+}
+
+// offset returns how far left the tangent of the far end lies of that of the
+// near end. The rope is where it is zero and length is positive.
+func (l *line) offset() float64 { return l.to.left - l.from.left }
+
+// length returns the distance along the line from touching point to touching
+// point. It is minus the derivative of offset.
+func (l *line) length() float64 { return l.to.along - l.from.along }
+
+// turn turns the line by the angle a. Small turns are cheap.
+func (l *line) turn(a float64) {
+	l.theta += Angle(a)
+	if a > widestPiece || a < -widestPiece {
+		l.u = Polar(1, l.theta)
+		return
+	}
+	sin, vers, _ := smallAngle(a)
+	l.u = l.u.Sub(l.u.Scale(vers)).Add(l.u.Perp().Scale(sin))
+}
+
+// offset returns offset and length of the line of direction theta.
 func (p *pair) offset(theta Angle) (offset, length float64) {
-	s, c := math.Sincos(float64(theta))
-	u := Vec{c, s}
-	a, b := p.from.contact(theta, u), p.to.contact(theta, u)
-	return b.left - a.left, b.along - a.along
+	l := line{theta: theta, u: Polar(1, theta)}
+	p.touch(&l)
+	return l.offset(), l.length()
 }

@@ -1,14 +1,12 @@
 package planar
 
-import "math"
-
 const (
 	// leastHollow is the depth in m from which a hollow is worth telling: less
 	// cannot be read off a tape.
 	leastHollow = 1e-4
-	// settlings of both ends of a bridge in turn. Each squares the error, which
-	// begins at the distance of two samples.
-	settlings = 4
+	// settleTurn is how far in rad a bridge may turn when its ends settle; they
+	// start a few samples of 2° off at most.
+	settleTurn = 0.2
 )
 
 // Hollow is a place of a traced outline that a rope bridges.
@@ -21,7 +19,8 @@ type Hollow struct {
 }
 
 // bridge moves the samples at the ends of each straight bridge between rim
-// samples to where the bridge is tangent to the curve, and returns the hollows.
+// samples to where the bridge is tangent to the path, and returns the hollows.
+// An end that carries two bridges stays.
 func bridge(c path, samples []sample, rim []int) []Hollow {
 	var hollows []Hollow
 	n := len(rim)
@@ -30,14 +29,10 @@ func bridge(c path, samples []sample, rim []int) []Hollow {
 		if follows(from, to, len(samples)) {
 			continue
 		}
-		for range settlings {
-			if follows(rim[(i+n-1)%n], from, len(samples)) {
-				settle(c, samples, from, samples[to].p)
-			}
-			if follows(to, rim[(i+2)%n], len(samples)) {
-				settle(c, samples, to, samples[from].p)
-			}
-		}
+		a, b := newEnd(c, samples, from), newEnd(c, samples, to)
+		a.fixed = a.fixed || !follows(rim[(i+n-1)%n], from, len(samples))
+		b.fixed = b.fixed || !follows(to, rim[(i+2)%n], len(samples))
+		samples[from], samples[to] = settle(a, b)
 		if h := hollowBetween(samples, from, to); h.Depth >= leastHollow {
 			hollows = append(hollows, h)
 		}
@@ -45,38 +40,68 @@ func bridge(c path, samples []sample, rim []int) []Hollow {
 	return hollows
 }
 
-// settle moves sample i along the curve, at most to its neighbours, to where
-// the tangent passes through q. A corner stays.
-func settle(c path, samples []sample, i int, q Vec) {
-	s := &samples[i]
-	if s.corner {
-		return
-	}
+// bridgeEnd is a sample that carries a bridge, and how far along the path it may move.
+type bridgeEnd struct {
+	c      path
+	s      sample
+	lo, hi float64
+	fixed  bool
+}
+
+func newEnd(c path, samples []sample, i int) bridgeEnd {
 	lo, hi := around(samples, i, c.span())
-	past := func(x float64) float64 {
-		p, d := c.at(x)
-		return d.Cross(q.Sub(p))
+	return bridgeEnd{c, samples[i], lo, hi, samples[i].corner}
+}
+
+// foremost returns the sample furthest along n.
+func (e *bridgeEnd) foremost(n Vec) sample {
+	if e.fixed {
+		return e.s
 	}
-	sign := math.Copysign(1, past(lo))
-	if sign*past(hi) > 0 {
-		return
-	}
+	lo, hi := e.lo, e.hi
 	for range halvings {
-		if mid := (lo + hi) / 2; sign*past(mid) > 0 {
+		if mid := (lo + hi) / 2; e.ahead(mid, n) {
 			lo = mid
 		} else {
 			hi = mid
 		}
 	}
-	s.x = (lo + hi) / 2
-	s.p, s.in = c.at(s.x)
-	s.out = s.in
+	return sampleAt(e.c, (lo+hi)/2)
 }
 
-// around returns the parameters of the samples before and after sample i of a
-// closed curve whose parameter grows by span in one round.
+// ahead reports whether the path at x still goes along n.
+func (e *bridgeEnd) ahead(x float64, n Vec) bool {
+	_, d := e.c.at(x)
+	return d.Dot(n) > 0
+}
+
+// settle returns the ends a and b of a bridge moved to where it touches both.
+//
+// The bridge's normal is where both are equally far along it. As the normal
+// turns counter-clockwise, the first end falls behind the second.
+func settle(a, b bridgeEnd) (from, to sample) {
+	if a.fixed && b.fixed {
+		return a.s, b.s
+	}
+	chord := b.s.p.Sub(a.s.p).Angle() - quarter
+	lo, hi := chord-settleTurn, chord+settleTurn
+	for range halvings {
+		n := Polar(1, (lo+hi)/2)
+		from, to = a.foremost(n), b.foremost(n)
+		if from.p.Sub(to.p).Dot(n) > 0 {
+			lo = (lo + hi) / 2
+		} else {
+			hi = (lo + hi) / 2
+		}
+	}
+	return from, to
+}
+
+// around returns bounds within which sample i may move without meeting its
+// neighbours, on a closed curve whose parameter grows by span in one round.
 func around(samples []sample, i int, span float64) (lo, hi float64) {
-	n := len(samples)
+	const keep = 0.9 // of the way, so that neighbours never coincide
+	n, x := len(samples), samples[i].x
 	lo, hi = samples[(i+n-1)%n].x, samples[(i+1)%n].x
 	if i == 0 {
 		lo -= span
@@ -84,7 +109,7 @@ func around(samples []sample, i int, span float64) (lo, hi float64) {
 	if i == n-1 {
 		hi += span
 	}
-	return lo, hi
+	return x + keep*(lo-x), x + keep*(hi-x)
 }
 
 // hollowBetween measures what lies between two samples and the bridge that

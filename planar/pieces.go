@@ -3,7 +3,7 @@ package planar
 import "math"
 
 // widestPiece bounds a piece, in rad, so that the series of smallAngle are
-// exact to rounding: the first term left out is 0.125¹¹/11! = 3e-18.
+// exact to rounding: the first term left out is 0.125¹⁰/10! = 3e-16.
 const widestPiece = 0.125
 
 // piece is a part of a convex outline whose radius of curvature grows evenly
@@ -43,7 +43,7 @@ func (p *piece) at(t float64) piece {
 func smallAngle(t float64) (sin, vers, lag float64) {
 	q := t * t
 	lag = t * q * (1.0/6 - q*(1.0/120-q*(1.0/5040-q*(1.0/362880))))
-	vers = q * (1.0/2 - q*(1.0/24-q*(1.0/720-q*(1.0/40320-q*(1.0/3628800)))))
+	vers = q * (1.0/2 - q*(1.0/24-q*(1.0/720-q*(1.0/40320))))
 	return t - lag, vers, lag
 }
 

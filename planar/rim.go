@@ -1,6 +1,9 @@
 package planar
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
 // path is a closed curve, counter-clockwise, that a rope may be laid round.
 type path interface {
@@ -20,16 +23,65 @@ type sample struct {
 	corner  bool
 }
 
+// crowdings is how often samples are added at a bump between two bridges. Each
+// time, what is missed there falls to a quarter.
+const crowdings = 3
+
 // rolled returns the outline that a rope sees of a curve.
 func rolled(c path, samples []sample) *Traced {
-	t := &Traced{area: c.area(), points: make([]Vec, len(samples))}
-	for i, s := range samples {
-		t.points[i] = s.p
+	t := &Traced{area: c.area(), points: points(samples)}
+	rim := rimOf(samples)
+	for range crowdings {
+		samples = crowded(c, samples, rim)
+		rim = rimOf(samples)
 	}
-	rim := hull(t.points)
 	t.hollows = bridge(c, samples, rim)
 	t.roll = rollThrough(nodes(samples, rim))
 	return t
+}
+
+func points(samples []sample) []Vec {
+	all := make([]Vec, len(samples))
+	for i, s := range samples {
+		all[i] = s.p
+	}
+	return all
+}
+
+// rimOf returns the indices of the samples that a rope touches,
+// counter-clockwise. A corner that points inward is never one, though a dip
+// finer than the samples may leave it on their hull.
+func rimOf(samples []sample) []int {
+	return slices.DeleteFunc(hull(points(samples)), func(i int) bool {
+		return samples[i].in.Cross(samples[i].out) < 0
+	})
+}
+
+// crowded adds a sample on either side of each that alone carries two bridges,
+// so that each bridge gets an end of its own. A corner carries them as it is.
+func crowded(c path, samples []sample, rim []int) []sample {
+	n := len(rim)
+	alone := make(map[int]bool)
+	for i, k := range rim {
+		alone[k] = !samples[k].corner &&
+			!follows(rim[(i+n-1)%n], k, len(samples)) && !follows(k, rim[(i+1)%n], len(samples))
+	}
+	var more []sample
+	for i, s := range samples {
+		if !alone[i] {
+			more = append(more, s)
+			continue
+		}
+		lo, hi := around(samples, i, c.span())
+		more = append(more, sampleAt(c, (lo+s.x)/2), s, sampleAt(c, (s.x+hi)/2))
+	}
+	return more
+}
+
+// sampleAt returns the sample at x, which is no corner.
+func sampleAt(c path, x float64) sample {
+	p, d := c.at(x)
+	return sample{x: x, p: p, in: d, out: d}
 }
 
 // follows reports whether sample to comes right after from.

@@ -10,10 +10,9 @@ const (
 	// a few metres: 2⁻⁵² · 10 m.
 	offsetTolerance = 2e-15
 	// newtonReach is the largest step in rad still trusted to be near the
-	// solution; past it the whole turn is searched.
-	newtonReach = 0.5
-	// newtonSteps bounds the steps from the guess; three or four are usual.
-	newtonSteps = 12
+	// solution, and newtonSteps the most steps from the guess. Three are usual,
+	// and all together stay within half a turn.
+	newtonReach, newtonSteps = 0.35, 8
 	// halvings of one sample interval reach rounding.
 	halvings = 60
 	// turnSamples is the number of directions looked at in a search of the whole
@@ -26,25 +25,26 @@ func converged(offset, length float64) bool {
 	return math.Abs(offset) <= max(offsetTolerance, angleTolerance*length)
 }
 
-// follow finds the rope's direction by Newton's method from one close by.
-// It fails, rather than arrive somewhere else, if the guess is not close.
-func (p *pair) follow(guess Angle) (Angle, bool) {
-	theta := guess
+// follow turns the line, whose direction is a guess, into the rope's by
+// Newton's method. It fails, rather than arrive somewhere else, if the guess
+// is not close.
+func (p *pair) follow(l *line) bool {
 	for range newtonSteps {
-		g, l := p.offset(theta)
-		if l <= 0 {
-			return 0, false
+		p.touch(l)
+		g, length := l.offset(), l.length()
+		if length <= 0 {
+			return false
 		}
-		if converged(g, l) {
-			return theta, true
+		if converged(g, length) {
+			return true
 		}
-		step := g / l
-		theta += Angle(step)
-		if math.Abs(step) > newtonReach || math.Abs(float64(theta-guess)) > math.Pi {
-			return 0, false
+		step := g / length
+		if math.Abs(step) > newtonReach {
+			return false
 		}
+		l.turn(step)
 	}
-	return 0, false
+	return false
 }
 
 // preference says which tangent to take where there are several.
@@ -135,17 +135,18 @@ func (p *pair) closest(guess Angle, sign float64) (lo, theta, hi Angle) {
 	const step = 2 * math.Pi / turnSamples
 	lo, theta, hi = guess, guess, guess
 	least := math.Inf(1)
+	_, length := p.offset(guess)
 	for i := range turnSamples {
-		at := guess + Angle(i)*step
-		g, l := p.offset(at)
-		_, next := p.offset(at + step)
-		// The slope of sign·offset is -sign·length: falling here, rising there.
-		if -sign*l > 0 || -sign*next <= 0 {
+		a, b := guess+Angle(i)*step, guess+Angle(i+1)*step
+		before := length
+		_, length = p.offset(b)
+		// The slope of sign·offset is -sign·length: it must fall at a and rise at b.
+		if sign*before < 0 || sign*length >= 0 {
 			continue
 		}
-		turning := p.opposite(at, at+step, sign)
-		if g, _ = p.offset(turning); sign*g < least {
-			least, lo, theta, hi = sign*g, at, turning, at+step
+		turning := p.opposite(a, b, sign)
+		if g, _ := p.offset(turning); sign*g < least {
+			least, lo, theta, hi = sign*g, a, turning, b
 		}
 	}
 	return lo, theta, hi

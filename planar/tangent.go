@@ -20,25 +20,29 @@ const touchTolerance = 1e-9
 // that overlap, an *InsideError if one lies inside the other, and ErrCoincide
 // for two points in one place; out is then unchanged.
 func CommonTangent(a, b *Wrapped, guess Angle, out *Span) error {
-	p := pair{placed(a), placed(b)}
+	var p pair
+	p.place(a, b)
 	if p.from.outline == nil && p.to.outline == nil {
 		u, err := p.discTangent()
 		if err != nil {
 			return err
 		}
-		out.fill(a, b, u.Angle().Near(guess), u, p.from.discContact(u), p.to.discContact(u))
+		l := line{theta: u.Angle().Near(guess), u: u}
+		p.touch(&l)
+		out.set(a, b, &l)
 		return nil
 	}
 
-	theta, ok := p.follow(guess)
-	if !ok {
-		var err error
-		if theta, err = p.search(guess, nearest); err != nil {
+	l := line{theta: guess, u: Polar(1, guess)}
+	if !p.follow(&l) {
+		theta, err := p.search(guess, nearest)
+		if err != nil {
 			return err
 		}
+		l = line{theta: theta, u: Polar(1, theta)}
+		p.touch(&l)
 	}
-	u := Polar(1, theta)
-	out.fill(a, b, theta, u, p.from.contact(theta, u), p.to.contact(theta, u))
+	out.set(a, b, &l)
 	return nil
 }
 
@@ -46,7 +50,8 @@ func CommonTangent(a, b *Wrapped, guess Angle, out *Span) error {
 // (-π, π]. Where there are several tangents, as between outlines that overlap,
 // it takes the longest.
 func FirstTangent(a, b *Wrapped, out *Span) error {
-	p := pair{placed(a), placed(b)}
+	var p pair
+	p.place(a, b)
 	if p.from.outline == nil && p.to.outline == nil {
 		return CommonTangent(a, b, 0, out)
 	}
@@ -57,17 +62,12 @@ func FirstTangent(a, b *Wrapped, out *Span) error {
 	return CommonTangent(a, b, theta.Normalized(), out)
 }
 
-// fill sets the span from its direction and from where it touches either end.
-func (s *Span) fill(a, b *Wrapped, theta Angle, u Vec, from, to contact) {
-	*s = Span{
-		From:       from.point(u),
-		To:         to.point(u),
-		Unit:       u,
-		Direction:  theta,
-		Length:     max(0, to.along-from.along),
-		NormalFrom: a.normal(theta),
-		NormalTo:   b.normal(theta),
-	}
+// set sets the span from the line it lies on.
+func (s *Span) set(a, b *Wrapped, l *line) {
+	s.From, s.To = l.from.point(l.u), l.to.point(l.u)
+	s.Unit, s.Direction = l.u, l.theta
+	s.Length = max(0, l.length())
+	s.NormalFrom, s.NormalTo = a.normal(l.theta), b.normal(l.theta)
 }
 
 // discTangent returns the direction of the common tangent of two circles or

@@ -29,7 +29,7 @@ func (e *TraceError) Error() string {
 	if e.Point == 0 {
 		return "planar: the traced outline " + e.Reason
 	}
-	return fmt.Sprintf("planar: traced point %d %s", e.Point, e.Reason)
+	return fmt.Sprintf("planar: traced point %d: %s", e.Point, e.Reason)
 }
 
 // atPoint returns the error for the point of the given index.
@@ -57,7 +57,7 @@ func checkTraced(points []Vec, corners []int) error {
 	for i, p := range points {
 		next := (i + 1) % n
 		if gap := points[next].Sub(p).Norm(); gap < closestTraced {
-			return atPoint(i, "and point %d are %.3g mm apart; remove one of them (the outline closes by itself)", next+1, 1000*gap)
+			return atPoint(i, "point %d lies only %.3g mm away; remove one of the two (the outline closes by itself)", next+1, 1000*gap)
 		}
 	}
 	return checkShape(points)
@@ -70,7 +70,11 @@ func checkShape(points []Vec) error {
 	for _, p := range points {
 		extent = max(extent, p.Sub(points[0]).Norm())
 	}
-	if math.Abs(polygonArea(points)) < thinnest*extent*extent && len(hull(points)) < 4 {
+	var rim []Vec
+	for _, i := range hull(points) {
+		rim = append(rim, points[i])
+	}
+	if polygonArea(rim) < thinnest*extent*extent {
 		return &TraceError{Reason: fmt.Sprintf("encloses nothing: its points lie on one line %.4g mm long; trace round the outline", 1000*extent)}
 	}
 	return checkCrossings(points)
@@ -83,14 +87,14 @@ func checkCrossings(points []Vec) error {
 	for i := range n {
 		a, b := points[i], points[(i+1)%n]
 		if c := points[(i+2)%n]; doublesBack(a, b, c) {
-			return atPoint((i+1)%n, "is where the outline turns straight back on itself; remove it or trace round the end")
+			return atPoint((i+1)%n, "the outline turns straight back on itself here; remove the point or trace round the end")
 		}
 		for j := i + 2; j < n; j++ {
 			if j-i == n-1 {
 				continue // neighbours across the last point
 			}
 			if meet(a, b, points[j], points[(j+1)%n]) {
-				return atPoint(i, "to %d is a side that crosses the side from point %d to %d; put the points in the order in which they lie round the outline",
+				return atPoint(i, "the side from here to point %d meets the side from point %d to point %d; put the points in the order in which they lie round the outline",
 					(i+1)%n+1, j+1, (j+1)%n+1)
 			}
 		}
@@ -104,7 +108,8 @@ func doublesBack(a, b, c Vec) bool {
 	return in.Cross(out) == 0 && in.Dot(out) < 0
 }
 
-// meet reports whether the closed segments a-b and c-d have a point in common.
+// meet reports whether the segments a-b and c-d, ends included, have a point in
+// common.
 func meet(a, b, c, d Vec) bool {
 	ab, cd := b.Sub(a), d.Sub(c)
 	sc, sd := ab.Cross(c.Sub(a)), ab.Cross(d.Sub(a))
