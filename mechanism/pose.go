@@ -26,8 +26,12 @@ const (
 // pose it could reach.
 //
 // A step that does not close is halved until halving no longer helps: that is
-// the end of reach, found to 1e-10 rad or m.
+// the end of reach, found to 1e-10 rad or m. Steps that close grow again.
 func (st *State) MoveTo(q float64) error {
+	if !finite(q) {
+		return &Stop{Kind: OutOfReach, Part: "machine", Driver: st.q, Slides: st.slides(), Place: st.contactPoint(),
+			Detail: fmt.Sprintf("it was sent to %g", q), Cure: "check the travel"}
+	}
 	step := longestStep
 	for st.q != q {
 		next := st.q + math.Copysign(step, q-st.q)
@@ -35,19 +39,28 @@ func (st *State) MoveTo(q float64) error {
 			next = q
 		}
 		st.save()
-		if stop := st.pass(next); stop != nil {
-			st.restore()
-			if step = math.Min(step, math.Abs(q-st.q)) / 2; step < finestStep {
-				stop.Driver = st.q
-				return stop
-			}
+		stop := st.pass(next)
+		if stop == nil {
+			stop = asStop(st.Rates())
+		}
+		if stop == nil {
+			step = math.Min(2*step, longestStep)
 			continue
 		}
-		if err := st.Rates(); err != nil {
-			return err
+		st.retreat()
+		if step = math.Min(step, math.Abs(q-st.q)) / 2; step < finestStep {
+			stop.Driver = st.q
+			return stop
 		}
 	}
 	return nil
+}
+
+// retreat returns to the saved pose, with its lines, rates and factors.
+func (st *State) retreat() {
+	st.restore()
+	st.layLines(0, len(st.lines))
+	_ = st.Rates() // they were found there before
 }
 
 // pass places every group for driver q in one step from the present pose,

@@ -25,17 +25,27 @@ func (st *State) stopAt(kind StopKind, part string, l LinkID, detail, cure strin
 		Place: st.pose[l].Point(st.model.bodies[l].center), Detail: detail, Cure: cure}
 }
 
-// stopDyad says by how much the dyad's links miss each other.
+// stopDyad says where the dyad's links came in line, beyond which they do not
+// meet.
 func (st *State) stopDyad(g *group) *Stop {
 	d := g.dyad
 	a, b := st.pose[d.la].Point(d.a), st.pose[d.lb].Point(d.b)
-	s := &Stop{Kind: OutOfReach, Part: st.groupName(g), Driver: st.q, Slides: st.slides(), Place: a.Lerp(b, 0.5),
+	s := &Stop{Kind: DeadPoint, Part: st.groupName(g), Driver: st.q, Slides: st.slides(),
 		Cure: "end the travel before it, or check the points and lengths"}
 	if d.kind == rodAndSlider {
-		s.Detail = fmt.Sprintf("the rod of %.1f mm no longer reaches the guide", d.r*1000)
+		base := st.pose[d.lb]
+		p, u := base.Point(d.c), base.Turn(d.along)
+		s.Place = p.Add(u.Scale(a.Sub(p).Dot(u)))
+		s.Detail = fmt.Sprintf("the rod of %.1f mm stands square to the guide and reaches no further", d.r*1000)
 		return s
 	}
-	s.Detail = fmt.Sprintf("links of %.1f mm and %.1f mm across %.1f mm", d.r*1000, d.s*1000, b.Sub(a).Norm()*1000)
+	span := b.Sub(a)
+	l := span.Norm()
+	s.Place = a
+	if l > 0 { // where the common chord of both circles shrinks to a point
+		s.Place = a.Add(span.Scale((1 + (d.r-d.s)*(d.r+d.s)/(l*l)) / 2))
+	}
+	s.Detail = fmt.Sprintf("links of %.1f mm and %.1f mm in line across %.1f mm", d.r*1000, d.s*1000, l*1000)
 	return s
 }
 
