@@ -2,13 +2,35 @@ package evaluation
 
 import (
 	"context"
+	"errors"
+	"math"
+	"strings"
 	"testing"
 
+	"steelyard/mechanism"
+	"steelyard/profile"
 	"steelyard/sheet"
 )
 
-func TestExampleSheet(t *testing.T) {
-	doc, err := sheet.Read("example.yaml", sheet.Example("machine"))
+// pressSheet is a frictionless lever whose curve is a closed form.
+const pressSheet = `steelyard: machine 1
+name: Bare lever
+points:
+  axis: [0, 0]
+  horn: [620 ± 6, 0]
+  grip: [1050 ± 4, 0]
+links:
+  ground: [axis]
+  arm: {points: [axis, horn, grip], mass: 0 kg}
+loads:
+  plates: {kind: plates, at: horn, mass: 60 kg ± 0.5}
+contact: {kind: grip, at: grip}
+travel: {turn: arm, from: 0 deg, to: 80 deg}
+`
+
+func run(t *testing.T, text string, o Options) *Evaluation {
+	t.Helper()
+	doc, err := sheet.Read("test.yaml", []byte(text))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -20,11 +42,94 @@ func TestExampleSheet(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	e, err := Run(context.Background(), m, b, Options{})
+	e, err := Run(context.Background(), m, b, o)
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, w := range e.Words(Metric{}) {
-		t.Log(w)
+	return e
+}
+
+// TestLeverReadings holds the readings of a bare lever against closed forms: by
+// the law of the lever F(θ) = m·g·a/b·cos θ over an arc of b·80°.
+func TestLeverReadings(t *testing.T) {
+	e := run(t, pressSheet, Options{Positions: 401})
+	r := e.Readings[profile.Holding]
+	peak := 60 * mechanism.Gravity * 0.62 / 1.05
+	end := 80 * math.Pi / 180
+	for _, c := range []struct {
+		what           string
+		got, want, tol float64
+	}{
+		{"peak, N", r.Peak.Force, peak, 1e-6},
+		{"peak at", r.Peak.Share, 0, 1e-9},
+		{"end, N", r.End.Force, peak * math.Cos(end), 1e-6},
+		{"travel, m", r.Length, 1.05 * end, 1e-9},
+		{"work, J", r.Work, 60 * mechanism.Gravity * 0.62 * math.Sin(end), 1e-3},
+		{"lift ratio", r.LiftRatio, 0.62 / 1.05, 1e-9},
+		{"lengthened mean, N", r.Thirds[0].Mean, peak * math.Sin(end/3) / (end / 3), 1e-2},
+	} {
+		if math.Abs(c.got-c.want) > c.tol {
+			t.Errorf("%s: got %.9g, want %.9g", c.what, c.got, c.want)
+		}
+	}
+	if r.Loads != profile.AtStart {
+		t.Errorf("loads %v, want at the start: a plate on a lever loads most where its level distance is greatest (common practice, no source)", r.Loads)
+	}
+}
+
+// TestBandsAgree holds the two roads to the band against each other and
+// against the closed form: relative variances of m, a and b add up
+// (JCGM 100:2008 eq. 12).
+func TestBandsAgree(t *testing.T) {
+	e := run(t, pressSheet, Options{Draws: 4096})
+	linear, err := e.Linear()
+	if err != nil {
+		t.Fatal(err)
+	}
+	relative := math.Sqrt(math.Pow(0.5/60, 2) + math.Pow(6.0/620, 2) + math.Pow(4.0/1050, 2))
+	for _, share := range []float64{0, 0.5, 0.9} {
+		i := int(share * 100)
+		want := relative * e.Curve.Hold[i]
+		if got := linear.Between[i].Half(); math.Abs(got-want) > 0.01*want {
+			t.Errorf("linear half-width at %.1f: got %.4g N, want %.4g N", share, got, want)
+		}
+		if got := e.Band.Between[i].Half(); math.Abs(got-want) > 0.05*want {
+			t.Errorf("sampled half-width at %.1f: got %.4g N, want %.4g N", share, got, want)
+		}
+	}
+	n, ok := e.Band.Dominant()
+	if !ok || !strings.HasPrefix(n.Measurement.Name, "horn") {
+		t.Errorf("measure first: got %q, want the horn, whose 6 mm in 620 weigh most", n.Measurement.Name)
+	}
+}
+
+// TestHeadlineNamesTheLength wants the reason with its number.
+func TestHeadlineNamesTheLength(t *testing.T) {
+	e := run(t, pressSheet, Options{Draws: -1})
+	words := e.Words(Metric{})
+	for _, want := range []string{"Hardest at the start: 347 N", "620 mm in front of the axis", "at the end"} {
+		if !strings.Contains(words[0], want) {
+			t.Errorf("headline %q lacks %q", words[0], want)
+		}
+	}
+	if imperial := e.Words(Imperial{})[0]; !strings.Contains(imperial, "24.4 in") {
+		t.Errorf("imperial headline %q lacks 24.4 in", imperial)
+	}
+}
+
+func TestCancelStopsTheBand(t *testing.T) {
+	ctx, cancel := context.WithCancel(context.Background())
+	cancel()
+	e := evaluated(t, Options{Draws: -1})
+	if _, err := Run(ctx, e.Sheet, e.Built, Options{}); !errors.Is(err, context.Canceled) {
+		t.Errorf("got %v, want %v", err, context.Canceled)
+	}
+}
+
+func TestNoForceSaysWhere(t *testing.T) {
+	text := strings.Replace(pressSheet, "to: 80 deg", "to: 400 deg", 1)
+	e := run(t, text, Options{Draws: -1})
+	if e.Readings[profile.Lifting].Helps == 0 {
+		t.Error("a lever turned right round must help on the far side")
 	}
 }

@@ -33,6 +33,8 @@ type Sweep struct {
 	turns                []float64
 	reactions            [3][]Reaction // by sense, row-major
 	tensions             [3][]float64
+	radii                []float64 // by station of every rope, row-major
+	stations             []int     // by rope: its first station's place in a row of radii; the last entry ends the row
 	speed, speedSlope    []float64 // of the contact per unit of driver
 	load, loadSlope      []float64
 	state                *State
@@ -53,6 +55,11 @@ func (md *Model) NewSweep(n int) *Sweep {
 		&sw.Mass, &sw.MassSlope, &sw.speed, &sw.speedSlope, &sw.load, &sw.loadSlope} {
 		*column = make([]float64, n)
 	}
+	sw.stations = []int{0}
+	for i := range m.Ropes {
+		sw.stations = append(sw.stations, sw.stations[i]+len(m.Ropes[i].Route))
+	}
+	sw.radii = make([]float64, n*sw.stations[sw.ropes])
 	for s := range sw.reactions {
 		sw.reactions[s] = make([]Reaction, n*sw.joints)
 		sw.tensions[s] = make([]float64, n*sw.ropes)
@@ -134,6 +141,7 @@ func (sw *Sweep) record(i int) {
 	sw.load[i], sw.loadSlope[i] = st.loadSpeed()
 	sw.Hold[i], sw.Lift[i], sw.Lower[i], sw.LiftRatio[i], sw.Mass[i], sw.MassSlope[i] = 0, 0, 0, 0, 0, 0
 
+	sw.recordRadii(i)
 	if stop := st.ropeOff(); stop != nil {
 		sw.Stops[i] = stop
 		return
@@ -144,6 +152,15 @@ func (sw *Sweep) record(i int) {
 		sw.Mass[i], sw.MassSlope[i], sw.LiftRatio[i] = in.Mass, in.Slope, sw.load[i]/sw.speed[i]
 	}
 	sw.Stops[i] = sw.recordForces(i)
+}
+
+func (sw *Sweep) recordRadii(i int) {
+	row := sw.radii[i*sw.stations[sw.ropes]:]
+	for r := range sw.ropes {
+		for k := sw.stations[r]; k < sw.stations[r+1]; k++ {
+			_, row[k] = sw.state.Radius(r, k-sw.stations[r])
+		}
+	}
 }
 
 // recordForces fills the force columns of row i, or tells why it cannot.
@@ -222,6 +239,12 @@ func (sw *Sweep) Reaction(i, joint int, sense Sense) Reaction {
 // Tension returns the rope's pull in N at position i, of its first span.
 func (sw *Sweep) Tension(i, rope int, sense Sense) float64 {
 	return sw.tensions[sw.slot(sense)][i*sw.ropes+rope]
+}
+
+// Radius returns the distance in m from a rope station's axis to the rope
+// leaving it (at the last station, reaching it) at position i.
+func (sw *Sweep) Radius(i, rope, station int) float64 {
+	return sw.radii[i*sw.stations[sw.ropes]+sw.stations[rope]+station]
 }
 
 func (sw *Sweep) slot(sense Sense) int {
