@@ -86,7 +86,7 @@ func Linear(c Curve, p Phase, ms []Measurement, ds []Partial) (*Band, error) {
 		slopes[i] = slope(b.Share, b.Force, c.Gap, i)
 	}
 
-	gradient := make([]*outcome, len(ms))
+	gradient := make([]outcome, len(ms))
 	for j, m := range ms {
 		l := lineOf(c, ds[j], p)
 		for i := range l.travel {
@@ -126,7 +126,7 @@ func checkLinear(c Curve, ms []Measurement, ds []Partial) error {
 }
 
 // newBand returns the band of a curve without any width yet.
-func newBand(c Curve, p Phase, ms []Measurement, base *outcome) *Band {
+func newBand(c Curve, p Phase, ms []Measurement, base outcome) *Band {
 	n := len(c.Travel)
 	b := &Band{
 		Measurements: slices.Clone(ms),

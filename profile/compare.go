@@ -1,6 +1,9 @@
 package profile
 
-import "math"
+import (
+	"fmt"
+	"math"
+)
 
 // Pair is one quantity on two machines.
 type Pair struct{ A, B float64 }
@@ -174,4 +177,38 @@ func sign(d float64) int {
 		return -1
 	}
 	return 0
+}
+
+// Words says how machine b differs from machine a, share by share of each
+// one's own travel, in sentences for a coach. The names stand for the machines.
+func (c Comparison) Words(a, b string, f Formatter) []string {
+	d := c.OnShare
+	if d.Covered == 0 {
+		return []string{fmt.Sprintf("%s and %s have no force at the same part of the travel; they can't be compared.", a, b)}
+	}
+	s := []string{
+		fmt.Sprintf("On average %s asks for %s, %s for %s.", a, f.Force(d.Mean.A), b, f.Force(d.Mean.B)),
+		fmt.Sprintf("%s asks for %s in the lengthened third, %s in the middle, %s in the shortened.", b,
+			more(d.Thirds[Lengthened], f), more(d.Thirds[Middle], f), more(d.Thirds[Shortened], f)),
+		fmt.Sprintf("They are furthest apart %s: %s %s, %s %s.", placeOf(d.Largest.At),
+			a, f.Force(d.Largest.Force.A), b, f.Force(d.Largest.Force.B)),
+	}
+	for _, x := range d.Crossings {
+		harder := a
+		if x.BHarder {
+			harder = b
+		}
+		s = append(s, fmt.Sprintf("They meet %s at %s; beyond that %s is harder.", placeOf(x.At), f.Force(x.Force), harder))
+	}
+	if d.HasShape {
+		s = append(s, fmt.Sprintf("Likeness of shape %.2f, where 1 is the same shape and -1 its mirror image.", d.Shape))
+	}
+	return s
+}
+
+func more(p Pair, f Formatter) string {
+	if p.More() < 0 {
+		return f.Force(-p.More()) + " less"
+	}
+	return f.Force(p.More()) + " more"
 }

@@ -38,7 +38,7 @@ func (p Phase) String() string {
 // Curve is a resistance curve in columns of one length, at least 2. The zero
 // Curve is not valid.
 type Curve struct {
-	Travel []float64 // m, strictly ascending from 0, where the muscle is lengthened
+	Travel []float64 // m, ascending from 0, where the muscle is lengthened, by at least 1e-9 m each
 
 	// Force in N at the contact along its path; positive resists lifting.
 	// Lift and Lower are nil, both, where there is no friction.
@@ -47,6 +47,16 @@ type Curve struct {
 	Load []float64 // m, path travelled by the load; nil where no single load moves
 	Gap  []Reason  // why a position has no force; nil if every position has one
 }
+
+const (
+	// closest is the least distance of neighbouring positions in m. Closer
+	// ones are one position for any tape, and their slope is rounding.
+	closest = 1e-9
+
+	// largest bounds every number in a column, so that squares and slopes stay
+	// finite. No machine comes near it in N or m.
+	largest = 1e12
+)
 
 // ErrNoForce is returned for a curve in which no two neighbouring positions
 // have a force.
@@ -76,7 +86,8 @@ func (e *ValueError) Error() string {
 }
 
 // Check returns a [*LengthError] or [*ValueError] if the columns are not as
-// [Curve] demands. Values at gaps must be finite too, and are not used.
+// [Curve] demands. Values at gaps must
+// be numbers too, and are not used.
 func (c Curve) Check() error {
 	n := len(c.Travel)
 	if n < 2 {
@@ -112,8 +123,8 @@ func checkColumn(name string, values []float64, n int) error {
 		return &LengthError{name, len(values), n}
 	}
 	for i, v := range values {
-		if math.IsNaN(v - v) {
-			return &ValueError{name, i, v, "a finite number"}
+		if !(math.Abs(v) <= largest) {
+			return &ValueError{name, i, v, fmt.Sprintf("a number of at most %g in size", largest)}
 		}
 	}
 	return nil
@@ -124,8 +135,8 @@ func checkAscending(travel []float64) error {
 		return &ValueError{"travel", 0, travel[0], "0 m, since travel counts from the start"}
 	}
 	for i := 1; i < len(travel); i++ {
-		if travel[i] <= travel[i-1] {
-			return &ValueError{"travel", i, travel[i], fmt.Sprintf("more than the %g m before it", travel[i-1])}
+		if travel[i]-travel[i-1] < closest {
+			return &ValueError{"travel", i, travel[i], fmt.Sprintf("at least %g m beyond the %g m before it", closest, travel[i-1])}
 		}
 	}
 	return nil

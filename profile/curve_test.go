@@ -17,10 +17,10 @@ func TestCheckRefuses(t *testing.T) {
 		{"short force", Curve{Travel: []float64{0, 1}, Hold: []float64{1}}, "profile: column hold has 1 positions, 2 are needed"},
 		{"lift alone", Curve{Travel: []float64{0, 1}, Hold: two, Lift: two}, "profile: column lift or lower has 0 positions, 2 are needed"},
 		{"short gap", Curve{Travel: []float64{0, 1}, Hold: two, Gap: []Reason{Slack}}, "profile: column gap has 1 positions, 2 are needed"},
-		{"not a number", Curve{Travel: []float64{0, 1}, Hold: []float64{1, math.NaN()}}, "profile: hold at position 2 is NaN; it must be a finite number"},
-		{"without bound", Curve{Travel: []float64{0, 1}, Hold: two, Load: []float64{0, math.Inf(1)}}, "profile: load at position 2 is +Inf; it must be a finite number"},
+		{"not a number", Curve{Travel: []float64{0, 1}, Hold: []float64{1, math.NaN()}}, "profile: hold at position 2 is NaN; it must be a number of at most 1e+12 in size"},
+		{"without bound", Curve{Travel: []float64{0, 1}, Hold: two, Load: []float64{0, math.Inf(1)}}, "profile: load at position 2 is +Inf; it must be a number of at most 1e+12 in size"},
 		{"late start", Curve{Travel: []float64{0.1, 1}, Hold: two}, "profile: travel at position 1 is 0.1; it must be 0 m, since travel counts from the start"},
-		{"standing still", Curve{Travel: []float64{0, 0}, Hold: two}, "profile: travel at position 2 is 0; it must be more than the 0 m before it"},
+		{"standing still", Curve{Travel: []float64{0, 0}, Hold: two}, "profile: travel at position 2 is 0; it must be at least 1e-09 m beyond the 0 m before it"},
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
@@ -74,5 +74,23 @@ func TestLiftRatiosOfParabola(t *testing.T) {
 func TestReasonAndPhaseNames(t *testing.T) {
 	if got := DeadPoint.String() + ", " + Reason(99).String() + ", " + Lowering.String(); got != "dead point, out of reach, lowering" {
 		t.Error(got)
+	}
+}
+
+func TestErrorsNameTheNumbers(t *testing.T) {
+	m := Measurement{"arm", 0.8, -0.01, "m"}
+	for _, tt := range []struct {
+		err  error
+		want string
+	}{
+		{&MeasurementError{m}, `profile: measurement "arm" is 0.8 ± -0.01 m; the value must be finite and the ± zero or more`},
+		{&TooManyError{1001, 1000}, "profile: 1001 measurements carry a ±, at most 1000 can be drawn; drop the ± of those that matter least"},
+		{&MatchError{Flatness}, "profile: loads cannot be matched by flatness; match by the mean force, the peak force or the mean force in one third"},
+		{&FewDrawsError{Draws: 30}, "profile: only 30 of 30 machines drawn within the ± can be put together, 40 are needed"},
+		{&FewDrawsError{100, 90, &Failure{Err: ErrNoForce}}, "profile: only 10 of 100 machines drawn within the ± can be put together, 40 are needed; measure again or narrow the ± (first failure: " + ErrNoForce.Error() + ")"},
+	} {
+		if got := tt.err.Error(); got != tt.want {
+			t.Errorf("got  %s\nwant %s", got, tt.want)
+		}
 	}
 }

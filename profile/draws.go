@@ -70,7 +70,7 @@ const verdictDraws = 512
 
 // linearVerdict draws measurements and moves the means of the thirds and of
 // the travel along their gradients.
-func linearVerdict(base Readings, ms []Measurement, gradient []*outcome) (Verdict, error) {
+func linearVerdict(base Readings, ms []Measurement, gradient []outcome) (Verdict, error) {
 	batch, err := draws(ms, verdictDraws, 0)
 	if err != nil {
 		return Verdict{}, err

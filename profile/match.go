@@ -164,3 +164,23 @@ func (a *Match) pick(m Loadable, allowed []float64) {
 		}
 	}
 }
+
+// Words says which load to put on, or why none will do.
+func (m Match) Words(f Formatter) string {
+	got := fmt.Sprintf("with %s the %v is %s, %s is wanted", f.Mass(m.Nearest), m.By, f.Force(m.Got), f.Force(m.Want))
+	switch m.Outcome {
+	case TooHard:
+		if m.Load < 0 {
+			return fmt.Sprintf("Too hard even bare: %s; %s would have to come off the machine itself.", got, f.Mass(-m.Load))
+		}
+		return fmt.Sprintf("Too hard with every load there is: %s; %s would be needed.", got, f.Mass(m.Load))
+	case TooEasy:
+		if m.Load < 0 {
+			return fmt.Sprintf("Too easy even with as little relief as there is: %s.", got)
+		}
+		return fmt.Sprintf("Too easy with every load there is: %s; %s would be needed.", got, f.Mass(m.Load))
+	case Unreachable:
+		return fmt.Sprintf("No load does it: %s.", got)
+	}
+	return fmt.Sprintf("Put on %s (%s to be exact): %s.", f.Mass(m.Nearest), f.Mass(m.Load), got)
+}

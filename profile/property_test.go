@@ -132,7 +132,7 @@ func TestDerivativesAgainstDifferences(t *testing.T) {
 		d := Partial{noise(n, 0.5), noise(n, 100), noise(n, 100), noise(n, 100), noise(n, 1)}
 		d.Travel[0] = 0
 		const h = 1e-6
-		moved := func(by float64) *outcome {
+		moved := func(by float64) outcome {
 			m := c.Clone()
 			for _, col := range [][2][]float64{{m.Travel, d.Travel}, {m.Hold, d.Hold}, {m.Lift, d.Lift}, {m.Lower, d.Lower}, {m.Load, d.Load}} {
 				for i := range col[0] {
@@ -153,6 +153,43 @@ func TestDerivativesAgainstDifferences(t *testing.T) {
 		for _, q := range All() {
 			want := (high.values[q].v - low.values[q].v) / (2 * h)
 			near(t, "d "+q.String(), o.values[q].d, want, 1e-4*(1+math.Abs(want)), q.Unit())
+		}
+	}
+}
+
+// No number that is not one leaves the package, whatever the forces, gaps and
+// spacings within what Check allows.
+func TestNothingButNumbersComesOut(t *testing.T) {
+	rng := rand.New(rand.NewPCG(15, 16))
+	forces := []float64{0, 0, 1, -1, 100, -100, 1e-300, 1e12, -1e12}
+	steps := []float64{2e-9, 1e-3, 0.1, 1e6}
+	for range 2000 {
+		n := 2 + rng.IntN(8)
+		c := Curve{Travel: make([]float64, n), Hold: make([]float64, n), Load: make([]float64, n), Gap: make([]Reason, n)}
+		for i := range n {
+			if i > 0 {
+				c.Travel[i] = c.Travel[i-1] + steps[rng.IntN(len(steps))]
+			}
+			c.Hold[i], c.Load[i] = forces[rng.IntN(len(forces))], forces[rng.IntN(len(forces))]
+			c.Gap[i] = Reason(max(0, rng.IntN(6)-2))
+		}
+		r, err := Read(c, Holding)
+		if err != nil {
+			continue
+		}
+		for _, q := range All() {
+			if v := r.Value(q); math.IsNaN(v - v) {
+				t.Fatalf("%v is %g for %+v", q, v, c)
+			}
+		}
+		for _, v := range c.LiftRatios(nil) {
+			if math.IsNaN(v - v) {
+				t.Fatalf("lift ratio %g for %+v", v, c)
+			}
+		}
+		d, err := Compare(c, mapForce(c, func(f float64) float64 { return f / 3 }), Holding)
+		if err != nil || math.IsNaN(d.OnShare.Shape+d.OnShare.Mean.A+d.OnTravel.Mean.B+d.OnShare.Covered) {
+			t.Fatalf("comparison %+v, %v", d, err)
 		}
 	}
 }

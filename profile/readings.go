@@ -1,5 +1,7 @@
 package profile
 
+import "math"
+
 // Point is a place on a curve.
 type Point struct {
 	Share  float64 // of the travel, 0 to 1
@@ -40,8 +42,9 @@ type Readings struct {
 	Work float64 // J, ∫F ds
 	Mean float64 // N, over the travel: work divided by travel, every centimetre counting alike
 
-	// The following are ratios to the work and are 0, meaning nothing, unless
-	// the work is positive.
+	// The following two and the shares of work are ratios to the work. They
+	// are 0, meaning nothing, unless the machine on the whole resists: where
+	// the mean force is at most a millionth of its root mean square deviation.
 
 	// MeanByWork is ∫F² ds / ∫F ds in N: the force under which the average
 	// joule is done, so that hard places count for more. It equals Mean for an
@@ -57,8 +60,8 @@ type Readings struct {
 	// short stretch.
 	Flatness float64
 
-	// PeakToStart is the peak over the starting force; 0 unless the machine
-	// resists at the start.
+	// PeakToStart is the peak over the starting force; 0 where the start is
+	// less than a thousandth of the peak, as on a lever that starts upright.
 	PeakToStart float64
 
 	Thirds [3]Third // lengthened, middle, shortened
@@ -98,19 +101,18 @@ type outcome struct {
 }
 
 // read reads a checked curve together with its derivative.
-func read(c Curve, d Partial, p Phase) (*outcome, error) {
+func read(c Curve, d Partial, p Phase) (o outcome, err error) {
 	l := lineOf(c, d, p)
 	e, ok := l.extremes()
 	if !ok {
-		return nil, ErrNoForce
+		return o, ErrNoForce
 	}
-	o := new(outcome)
 	o.values[Length] = l.length
 	o.putPoint(StartForce, e.start, l.length)
 	o.putPoint(EndForce, e.end, l.length)
 	o.putPoint(PeakForce, l.refine(e.peak), l.length)
 	o.putPoint(LeastForce, l.refine(e.least), l.length)
-	if e.start.f.v > 0 {
+	if e.start.f.v > noStart*o.values[PeakForce].v && e.start.f.v > 0 {
 		o.values[PeakToStart] = o.values[PeakForce].over(e.start.f)
 	}
 	pivot := e.start.f.v
@@ -135,6 +137,8 @@ func (o *outcome) putMoments(m [3]moments, pivot float64, length dual) {
 	o.values[Work] = work
 	o.values[Mean] = mean
 	o.helps = all.helps
+	variance := all.variance()
+	resists := mean.v > cancels*math.Sqrt(max(0, variance.v))
 	for k, t := range m {
 		o.thirds[k] = min(1, 3*t.width.v)
 		if o.thirds[k] < barely {
@@ -142,21 +146,29 @@ func (o *outcome) putMoments(m [3]moments, pivot float64, length dual) {
 			continue
 		}
 		o.values[LengthenedMean+Reading(k)] = t.mean(pivot)
-		if work.v > 0 {
+		if resists {
 			o.values[LengthenedShare+Reading(k)] = t.work(pivot, length).over(work)
 		}
 	}
-	if work.v > 0 {
+	if resists {
 		// ∫F²/∫F = mean (1 + variation²).
-		variance := all.variance()
 		o.values[MeanByWork] = mean.plus(variance.over(mean))
 		o.values[Flatness] = constant(1).minus(variance.root().over(mean))
 	}
 }
 
-// barely is the share of a third below which its coverage is a rounding of the
-// third's edge and not a stretch with a force.
-const barely = 1e-9
+const (
+	// barely is the share of a third below which its coverage is a rounding of
+	// the third's edge and not a stretch with a force.
+	barely = 1e-9
+
+	// noStart is the starting force, over the peak, that counts as none.
+	noStart = 1e-3
+
+	// cancels is the mean force, over its deviation, at which help and
+	// resistance cancel and ratios to the work are rounding.
+	cancels = 1e-6
+)
 
 // putStroke reads what needs the other columns.
 func (o *outcome) putStroke(c Curve, d Partial, length dual) {

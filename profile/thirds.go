@@ -44,10 +44,10 @@ func (p Partial) force(c Curve, ph Phase) []float64 {
 }
 
 // line is a force over the travel with its derivatives, ready to be
-// integrated. A nil derivative column stands for zeros.
+// integrated.
 type line struct {
 	travel, force   []float64 // m, N
-	dTravel, dForce []float64
+	dTravel, dForce []float64 // nil, both, for a plain reading
 	gap             []Reason
 	length          dual // m
 }
@@ -73,11 +73,12 @@ func (l *line) has(i int) bool { return present(l.gap, len(l.travel), i) }
 
 // knot returns position i. The share's derivative is (ds - u dL)/L.
 func (l *line) knot(i int) knot {
-	u := l.travel[i] / l.length.v
-	return knot{
-		u: dual{u, (at(l.dTravel, i) - u*l.length.d) / l.length.v},
-		f: dual{l.force[i], at(l.dForce, i)},
+	k := knot{dual{v: l.travel[i] / l.length.v}, dual{v: l.force[i]}}
+	if l.dTravel != nil {
+		k.u.d = (l.dTravel[i] - k.u.v*l.length.d) / l.length.v
+		k.f.d = l.dForce[i]
 	}
+	return k
 }
 
 // moments are the integrals of one stretch over the travel share u, of the

@@ -70,7 +70,7 @@ func loads(r Readings, f Formatter) string {
 // rest says what needs no verdict.
 func rest(r Readings, f Formatter) []string {
 	s := []string{fmt.Sprintf("On average %s over %s of travel; one lift takes %s of work.",
-		f.Force(r.Mean), f.Length(r.Length), f.Work(r.WorkUp))}
+		f.Force(r.Mean), f.Length(r.Length*r.Covered), f.Work(r.WorkUp))}
 	if r.LiftRatio != 0 {
 		s = append(s, fmt.Sprintf("Lift ratio %.2f: the load travels %.2f times as far as the contact.", r.LiftRatio, r.LiftRatio))
 	}
@@ -171,24 +171,4 @@ func (b *Band) patchy() (share float64, ok bool) {
 func (n Narrowing) words(f Formatter) string {
 	return fmt.Sprintf("Measure %s again first: known exactly it would narrow the band from ±%s to ±%s.",
 		n.Measurement.Name, f.Force(n.Half), f.Force(n.Without))
-}
-
-// Words says which load to put on, or why none will do.
-func (m Match) Words(f Formatter) string {
-	got := fmt.Sprintf("with %s the %v is %s, %s is wanted", f.Mass(m.Nearest), m.By, f.Force(m.Got), f.Force(m.Want))
-	switch m.Outcome {
-	case TooHard:
-		if m.Load < 0 {
-			return fmt.Sprintf("Too hard even bare: %s; %s would have to come off the machine itself.", got, f.Mass(-m.Load))
-		}
-		return fmt.Sprintf("Too hard with every load there is: %s; %s would be needed.", got, f.Mass(m.Load))
-	case TooEasy:
-		if m.Load < 0 {
-			return fmt.Sprintf("Too easy even with as little relief as there is: %s.", got)
-		}
-		return fmt.Sprintf("Too easy with every load there is: %s; %s would be needed.", got, f.Mass(m.Load))
-	case Unreachable:
-		return fmt.Sprintf("No load does it: %s.", got)
-	}
-	return fmt.Sprintf("Put on %s (%s to be exact): %s.", f.Mass(m.Nearest), f.Mass(m.Load), got)
 }
