@@ -21,6 +21,9 @@ type Case struct {
 	// contain its force. Without it the driver joint itself holds.
 	Contact *Contact `json:"contact,omitempty"`
 
+	// Slope asks for MassSlope and Acceleration as well.
+	Slope bool `json:"slope,omitempty"`
+
 	// Repeat is how often to sweep for the timing; 0 means once.
 	Repeat int `json:"repeat,omitempty"`
 }
@@ -53,11 +56,13 @@ type Joint struct {
 	Axis Point `json:"axis"` // slides only
 }
 
-// Weight is a point mass fixed to a link.
+// Weight is a mass fixed to a link at a point.
 type Weight struct {
 	Link int     `json:"link"`
 	At   Point   `json:"at"`
 	Mass float64 `json:"mass"` // kg
+
+	Inertia float64 `json:"inertia,omitempty"` // kg m², about its own centre
 }
 
 // Force acts at a point of a link, the same in the ground frame at every pose.
@@ -86,11 +91,14 @@ type Rope struct {
 	Keep bool      `json:"keep"`
 }
 
-// End is a point of a link. An end on the first or last outline's own edge is
-// wound up there.
+// End is a point of a link.
 type End struct {
 	Link int   `json:"link"`
 	At   Point `json:"at"`
+
+	// Wound says that the rope is fixed here to the edge of the outline next to
+	// this end and winds up on it.
+	Wound bool `json:"wound,omitempty"`
 }
 
 // Turn is the way a rope goes round an outline, travelling from its first end
@@ -114,8 +122,9 @@ type Outline struct {
 	Turn    Turn     `json:"turn"`
 }
 
-// Ellipse is centred on the outline's At.
+// Ellipse is an oval outline.
 type Ellipse struct {
+	Center Point   `json:"center"` // m, from the outline's At
 	Along  float64 `json:"along"`  // m, half axis in direction Turned
 	Across float64 `json:"across"` // m, the other half axis
 	Turned float64 `json:"turned"` // rad
@@ -142,10 +151,15 @@ type Position struct {
 	Poses []Pose    `json:"poses"` // by link
 	Rates []float64 `json:"rates"` // by link, turning per unit driver rate, rad per rad or m
 
-	Velocity Point   `json:"velocity"` // of the contact per unit driver rate
-	Mass     float64 `json:"mass"`     // effective, at the driver coordinate: kg m² or kg
-	Drive    float64 `json:"drive"`    // what holds in the driver joint, on B: N m or N
-	Hold     Point   `json:"hold"`     // what holds at the contact instead, N
+	Loads []Point `json:"loads"` // by weight, velocity per unit driver rate
+
+	Velocity     Point   `json:"velocity"`     // of the contact per unit driver rate
+	Acceleration Point   `json:"acceleration"` // of the contact at a steady driver rate of one
+	Mass         float64 `json:"mass"`         // effective, at the driver coordinate: kg m² or kg
+	MassSlope    float64 `json:"massSlope"`    // its growth with the driver coordinate
+	Drive        float64 `json:"drive"`        // what holds in the driver joint, on B: N m or N
+	Hold         Point   `json:"hold"`         // what holds at the contact instead, N
+	Left         float64 `json:"left"`         // still in the driver joint then, N m or N
 
 	Reactions []*Reaction   `json:"reactions"` // by joint
 	Ropes     []RopeReading `json:"ropes"`

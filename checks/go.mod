@@ -1,3 +1,9 @@
 module steelyard/checks
 
-go 1.26
+go 1.26.0
+
+require steelyard v0.0.0
+
+require gonum.org/v1/gonum v0.17.0 // indirect
+
+replace steelyard => ../

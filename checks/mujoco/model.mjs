@@ -78,12 +78,16 @@ function partsXML(c, link) {
 
 function bodyXML(c, tree, link) {
   const step = tree.find((t) => t.child === link), l = c.links[link];
-  const weights = (c.weights ?? []).filter((w) => w.link === link).map((w) =>
-    `<body pos="${xyz(w.at)}"><inertial pos="0 0 0" mass="${w.mass}" diaginertia="0 0 0"/></body>`);
+  const weights = (c.weights ?? []).map((w, i) => (w.link !== link ? '' : weightXML(w, i)));
   const children = tree.filter((t) => t.parent === link).map((t) => bodyXML(c, tree, t.child));
   const I = l.inertia;
   return `<body name="l${link}"><inertial pos="${xyz(l.com)}" mass="${l.mass}" diaginertia="${I} ${I} ${I}"/>` +
     `${jointXML(c, step)}${partsXML(c, link)}${weights.join('')}${children.join('')}</body>`;
+}
+
+function weightXML(w, i) {
+  const I = w.inertia ?? 0;
+  return `<body pos="${xyz(w.at)}"><inertial pos="0 0 0" mass="${w.mass}" diaginertia="${I} ${I} ${I}"/><site name="w${i}"/></body>`;
 }
 
 // ropeXML: between two sheaves stands a bead; beside each sheave a marker that
@@ -108,6 +112,7 @@ const springXML = (s, i) =>
 export function modelXML(c, tree, loops) {
   if (c.forces?.length) throw new Error('outside forces: not supported');
   const ropes = c.ropes ?? [];
+  if (ropes.some((r) => r.ends.some((e) => e.wound))) throw new Error('a rope wound up on an outline: not supported');
   const roots = tree.filter((t) => t.parent === 0).map((t) => bodyXML(c, tree, t.child));
   const connects = loops.map((i) =>
     `<connect body1="${body(c.joints[i].a)}" body2="${body(c.joints[i].b)}" anchor="${xyz(c.joints[i].at)}"/>`);
@@ -116,7 +121,9 @@ export function modelXML(c, tree, loops) {
 <worldbody>${partsXML(c, 0)}${roots.join('')}${ropes.map(helpersXML).join('')}</worldbody>
 <equality>${connects.join('')}</equality>
 <tendon>${ropes.map(ropeXML).join('')}${(c.springs ?? []).map(springXML).join('')}</tendon>
-<sensor>${c.contact ? '<framelinvel objtype="site" objname="contact"/>' : ''}</sensor></mujoco>`;
+<sensor>${[c.contact ? 'contact' : [], (c.weights ?? []).map((_, i) => `w${i}`)].flat(2).map(speedXML).join('')}</sensor></mujoco>`;
 }
+
+const speedXML = (site) => `<framelinvel objtype="site" objname="${site}"/>`;
 
 const body = (link) => (link === 0 ? 'world' : `l${link}`);

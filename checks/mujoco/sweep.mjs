@@ -26,6 +26,8 @@ export class Sweep {
     this.dofs = tree.map((t) => id('mjOBJ_JOINT', `j${t.joint}`));
     this.mover = id('mjOBJ_JOINT', `j${c.driver}`);
     this.free = this.dofs.filter((i) => i !== this.mover);
+    this.jacobian = new mj.DoubleBuffer(3 * this.model.nv);
+    this.contact = c.contact ? id('mjOBJ_SITE', 'contact') : -1;
     this.bodies = c.links.map((_, i) => (i === 0 ? 0 : id('mjOBJ_BODY', `l${i}`)));
 
     this.engine();
@@ -84,8 +86,9 @@ export class Sweep {
     this.place(q);
     this.rates();
     this.mj.mj_forward(this.model, this.data);
-    const { sensordata: v, energy } = this.data, rates = this.data.qvel.slice();
-    const moved = { velocity: [v[0] ?? 0, v[1] ?? 0], mass: 2 * energy[1] };
+    const { energy } = this.data, rates = this.data.qvel.slice(), speeds = this.speeds();
+    const velocity = this.c.contact ? speeds.shift() : [0, 0];
+    const moved = { velocity, loads: speeds, mass: 2 * energy[1] };
     const ropes = this.ropes.map((r) => {
       const g = r.gradient();
       return { length: r.length(), rate: this.dofs.reduce((s, k) => s + g[k] * rates[k], 0) };
@@ -93,16 +96,32 @@ export class Sweep {
 
     this.data.qvel.fill(0);
     this.mj.mj_forward(this.model, this.data);
-    return { at: q, poses: this.poses(), ...moved, ...this.statics(moved.velocity, ropes) };
+    return { at: q, poses: this.poses(), ...moved, ...this.statics(velocity, ropes) };
   }
 
-  // statics balances the loads by the loops, the ropes and the driver joint:
-  // Jᵀλ + drive = bias - passive, in every dof of the machine.
+  // speeds lists the velocities the model has sensors for: the contact's, if
+  // there is one, then each weight's.
+  speeds() {
+    const v = this.data.sensordata;
+    return Array.from({ length: v.length / 3 }, (_, i) => [v[3 * i], v[3 * i + 1]]);
+  }
+
+  // statics balances the loads in every dof of the machine by the loops, the
+  // ropes and what holds it, once the driver joint and then, if there is one,
+  // the contact: Jᵀλ + held = bias - passive.
   statics(v, ropes) {
     const rows = this.constraints(), { qfrc_bias: bias, qfrc_passive: passive } = this.data;
-    const A = this.dofs.map((k) => [...rows.map((r) => r.row[k]), k === this.mover ? 1 : 0]);
-    const x = solve(A, this.dofs.map((k) => bias[k] - passive[k]));
+    const balance = (held) => solve(
+      this.dofs.map((k) => [...rows.map((r) => r.row[k]), held(k)]),
+      this.dofs.map((k) => bias[k] - passive[k]),
+    );
+    let x = balance((k) => (k === this.mover ? 1 : 0)), hold = [0, 0];
     const drive = x[rows.length];
+    if (this.c.contact) {
+      const along = this.c.contact.along ?? v, moved = this.moved(along);
+      x = balance((k) => moved[k]);
+      hold = along.map((u) => u * x[rows.length]);
+    }
 
     // The engine's row of a loop is the point on a less the point on b.
     const reactions = this.c.joints.map((_, i) => {
@@ -110,10 +129,14 @@ export class Sweep {
       return k < 0 ? null : { force: [-x[2 * k], -x[2 * k + 1]], moment: 0 };
     });
     this.kept.forEach((r, i) => { ropes[r.index].tension = -x[2 * this.loops.length + i]; });
-
-    const along = this.c.contact?.along ?? v, work = along[0] * v[0] + along[1] * v[1];
-    const hold = this.c.contact ? along.map((u) => (u * drive) / work) : [0, 0];
     return { drive, hold, reactions, ropes };
+  }
+
+  // moved returns, by dof, how far the contact moves along u.
+  moved(u) {
+    this.mj.mj_jacSite(this.model, this.data, this.jacobian, null, this.contact);
+    const n = this.model.nv, J = this.jacobian.GetView();
+    return this.dofs.reduce((m, k) => ({ ...m, [k]: u[0] * J[k] + u[1] * J[n + k] }), {});
   }
 
   poses() {
@@ -122,6 +145,7 @@ export class Sweep {
   }
 
   delete() {
+    this.jacobian.delete();
     this.data.delete();
     this.model.delete();
   }

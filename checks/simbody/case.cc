@@ -13,7 +13,7 @@ void from_json(const json& j, JointSpec& s) {
     s = {kind == "slide", j.at("a"), j.at("b"), j.at("at"), j.value("axis", Pair{})};
 }
 
-void from_json(const json& j, Weight& w) { w = {j.at("link"), j.at("at"), j.at("mass")}; }
+void from_json(const json& j, Weight& w) { w = {j.at("link"), j.at("at"), j.at("mass"), j.value("inertia", 0.0)}; }
 
 void from_json(const json& j, Push& p) { p = {j.at("link"), j.at("at"), j.at("force")}; }
 
@@ -37,7 +37,7 @@ Case readCase(std::istream& in) {
         throw std::runtime_error("ropes: this build of the engine cannot follow a cable along a sweep");
     Case c{j.at("gravity"), {}, listed<JointSpec>(j, "joints"), listed<Weight>(j, "weights"),
            listed<Push>(j, "forces"), listed<Spring>(j, "springs"), j.at("driver"), std::nullopt,
-           j.at("at"), j.value("repeat", 1)};
+           j.at("at"), j.value("slope", false), j.value("repeat", 1)};
     c.links = j.at("links").get<std::vector<Link>>();
     if (j.contains("contact")) c.contact = j.at("contact").get<Hand>();
     return c;

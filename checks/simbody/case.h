@@ -26,7 +26,7 @@ struct JointSpec {
 struct Weight {
     int link;
     Pair at;
-    double mass;
+    double mass, inertia;
 };
 
 struct Push {
@@ -56,6 +56,7 @@ struct Case {
     int driver;
     std::optional<Hand> contact;
     std::vector<double> at;
+    bool slope;
     int repeat;
 };
 

@@ -87,7 +87,7 @@ void Machine::closeLoop(Joint& j) {
 void Machine::addLoads(const Case& c) {
     Force::Gravity(forces, matter, -YAxis, c.gravity);
     for (const Weight& w : c.weights) {
-        const Body::Rigid body(MassProperties(w.mass, Vec3(0), Inertia(0)));
+        const Body::Rigid body(MassProperties(w.mass, Vec3(0), Inertia(w.inertia)));
         MobilizedBody::Weld(link(w.link), Transform(point(w.at)), body, Transform());
     }
     for (const Push& p : c.forces) Force::ConstantForce(forces, link(p.link), point(p.at), point(p.force));

@@ -12,12 +12,22 @@ using nlohmann::json;
 static json planar(const SimTK::Vec3& v) { return json::array({v[0], v[1]}); }
 
 static json written(const Position& p) {
-    json poses = json::array(), reactions = json::array();
+    json poses = json::array(), reactions = json::array(), loads = json::array();
+    for (const SimTK::Vec3& v : p.loads) loads.push_back(planar(v));
     for (const SimTK::Transform& x : p.poses)
         poses.push_back({{"turn", std::atan2(x.R()[1][0], x.R()[0][0])}, {"shift", planar(x.p())}});
     for (const Reaction& r : p.reactions) reactions.push_back({{"force", planar(r.force)}, {"moment", r.moment}});
-    return {{"at", p.at},       {"poses", poses}, {"rates", p.rates},      {"velocity", planar(p.velocity)},
-            {"mass", p.mass},   {"drive", p.drive}, {"hold", planar(p.hold)}, {"left", p.left},
+    return {{"at", p.at},
+            {"poses", poses},
+            {"rates", p.rates},
+            {"loads", loads},
+            {"velocity", planar(p.velocity)},
+            {"acceleration", planar(p.acceleration)},
+            {"mass", p.mass},
+            {"massSlope", p.massSlope},
+            {"drive", p.drive},
+            {"hold", planar(p.hold)},
+            {"left", p.left},
             {"reactions", reactions}};
 }
 

@@ -10,7 +10,7 @@ const double closed = 1e-13;
 // to a position, in rad or m.
 const double stride = 0.05;
 
-Sweep::Sweep(const Case& c) : m(c), contact(c.contact) {
+Sweep::Sweep(const Case& c) : m(c), contact(c.contact), weights(c.weights), slope(c.slope) {
     still = m.system.realizeTopology();
     m.system.realizeModel(still);
     moving = still;
@@ -25,7 +25,8 @@ Position Sweep::position(double q) {
     move(p);
 
     m.hand.clearAllForces(still);
-    p.drive = holdStill();
+    p.drive = drive(still);
+    if (slope) quicken(p);
     if (contact) holdAtContact(p);
     for (const Joint& j : m.joints) p.reactions.push_back(reaction(j));
     return p;
@@ -51,6 +52,7 @@ void Sweep::move(Position& p) {
     p.mass = 2 * m.system.calcKineticEnergy(moving);
     for (const MobilizedBodyIndex i : m.links)
         p.rates.push_back(m.matter.getMobilizedBody(i).getBodyAngularVelocity(moving)[2]);
+    for (const Weight& w : weights) p.loads.push_back(m.link(w.link).findStationVelocityInGround(moving, point(w.at)));
     if (contact) p.velocity = m.link(contact->link).findStationVelocityInGround(moving, point(contact->at));
 }
 
@@ -60,16 +62,24 @@ void Sweep::holdAtContact(Position& p) {
     const Vec3 along = contact->along ? point(*contact->along) : p.velocity;
     p.hold = along * (p.drive / dot(along, p.velocity));
     m.hand.addForceToBodyPoint(still, m.link(contact->link), point(contact->at), p.hold);
-    p.left = holdStill();
+    p.left = drive(still);
 }
 
-// holdStill returns the generalized force that must act in the driver joint
-// to keep the machine at rest.
-double Sweep::holdStill() {
-    m.system.realize(still, Stage::Acceleration);
+// quicken fills in what changes as the machine moves. At a steady driver rate
+// of one the kinetic energy M/2 still grows by M'/2 a second, and the driver
+// joint must supply it.
+void Sweep::quicken(Position& p) {
+    p.massSlope = 2 * (drive(moving) - p.drive);
+    if (contact) p.acceleration = m.link(contact->link).findStationAccelerationInGround(moving, point(contact->at));
+}
+
+// drive returns the generalized force in the driver joint that keeps the
+// machine at rest, or at its steady rate.
+double Sweep::drive(State& s) {
+    m.system.realize(s, Stage::Acceleration);
     Vector motion;
-    m.matter.findMotionForces(still, motion);
-    return -m.mover().getOneFromUPartition(still, 0, motion);
+    m.matter.findMotionForces(s, motion);
+    return -m.mover().getOneFromUPartition(s, 0, motion);
 }
 
 Reaction Sweep::reaction(const Joint& j) {
