@@ -135,9 +135,10 @@ func (p *pair) closest(guess Angle, sign float64) (lo, theta, hi Angle) {
 	const step = 2 * math.Pi / turnSamples
 	lo, theta, hi = guess, guess, guess
 	least := math.Inf(1)
-	_, length := p.offset(guess)
+	first := guess - math.Pi
+	_, length := p.offset(first)
 	for i := range turnSamples {
-		a, b := guess+Angle(i)*step, guess+Angle(i+1)*step
+		a, b := first+Angle(i)*step, first+Angle(i+1)*step
 		before := length
 		_, length = p.offset(b)
 		// The slope of sign·offset is -sign·length: it must fall at a and rise at b.
@@ -153,15 +154,20 @@ func (p *pair) closest(guess Angle, sign float64) (lo, theta, hi Angle) {
 }
 
 // opposite returns the direction between lo and hi where sign·length changes
-// from positive to negative: the touching points lie opposite each other.
+// from positive to negative: the touching points lie opposite each other. Where
+// a straight side makes length jump there, it is on the side where length is
+// not negative.
 func (p *pair) opposite(lo, hi Angle, sign float64) Angle {
 	for range halvings {
 		mid := (lo + hi) / 2
-		if _, l := p.offset(mid); sign*l > 0 {
+		if _, length := p.offset(mid); sign*length > 0 {
 			lo = mid
 		} else {
 			hi = mid
 		}
 	}
-	return (lo + hi) / 2
+	if sign > 0 {
+		return lo
+	}
+	return hi
 }
