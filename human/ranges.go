@@ -1,0 +1,173 @@
+package human
+
+import (
+	"fmt"
+	"math"
+
+	"steelyard/planar"
+	"steelyard/reference"
+)
+
+// Bound is one end of a joint's range.
+type Bound struct {
+	Angle  planar.Angle // of the coordinate, so that extension and its like are negative
+	Source reference.Source
+}
+
+// Interval is the range of one coordinate.
+type Interval struct{ Min, Max Bound }
+
+// Ranges are the ranges of all coordinates. The shoulder's flexion and
+// abduction bound how far the arm rises towards the front, the side, across
+// and behind; between those directions see [Ranges.Elevation].
+type Ranges [NumCoordinates]Interval
+
+// rangeMotions names the table's motion where it differs from the action.
+var rangeMotions = map[Action]string{ElbowExtend: "elbow hyperextension", KneeExtend: "knee hyperextension"}
+
+// newRanges takes the person's own limits where they are given, else the
+// published mean for the person's sex and age.
+func newRanges(p Person) (Ranges, []Warning, error) {
+	var out Ranges
+	var warnings []Warning
+	for c := range NumCoordinates {
+		out[c] = Interval{Min: publishedBound(p, c.Positive().Opposite()), Max: publishedBound(p, c.Positive())}
+	}
+	own := reference.Source{Text: "this person's own limit", Mark: reference.Measured}
+	for _, l := range p.Limits {
+		if l.Motion < 0 || l.Motion >= NumActions {
+			return out, nil, refuse("limits", "name a motion such as knee flexion")
+		}
+		i := &out[l.Motion.Coordinate()]
+		end := &i.Max
+		if l.Motion.Sign() < 0 {
+			end = &i.Min
+		}
+		usual := end.Angle.Degrees() * l.Motion.Sign()
+		if beyond := l.Angle.Degrees() - usual; beyond > 30 {
+			warnings = append(warnings, warn("limits: "+l.Motion.String(), "%.0f° is %.0f° beyond the usual %.0f°; check how it was measured", l.Angle.Degrees(), beyond, usual))
+		}
+		*end = Bound{l.Angle * planar.Angle(l.Motion.Sign()), own}
+	}
+	for c, i := range out {
+		if i.Min.Angle >= i.Max.Angle {
+			return out, nil, refuse("limits: "+Coordinate(c).String(), "the range runs from %.0f° to %.0f° and leaves nothing; check the signs", i.Min.Angle.Degrees(), i.Max.Angle.Degrees())
+		}
+	}
+	return out, warnings, nil
+}
+
+func publishedBound(p Person, a Action) Bound {
+	motion := a.String()
+	if m, ok := rangeMotions[a]; ok {
+		motion = m
+	}
+	r, ok := reference.RangeOfMotion(motion, p.Sex, p.Age)
+	if !ok {
+		panic("human: no range for " + motion)
+	}
+	return Bound{planar.Angle(a.Sign() * r.Mean), r.Source}
+}
+
+// Breach is a joint outside its range.
+type Breach struct {
+	Motion Action       // the motion that goes too far
+	Angle  planar.Angle // in the sense of the motion
+	Limit  Bound        // its angle in the sense of the motion
+}
+
+// Beyond returns by how much the limit is passed.
+func (b Breach) Beyond() planar.Angle { return b.Angle - b.Limit.Angle }
+
+// String returns one sentence for the reader.
+func (b Breach) String() string {
+	return fmt.Sprintf("%v reaches %.0f°, %.0f° past the limit of %.0f° (%s)", b.Motion,
+		b.Angle.Degrees(), b.Beyond().Degrees(), b.Limit.Angle.Degrees(), b.Limit.Source.Text)
+}
+
+// Check returns the breach of one coordinate and whether there is one. For the
+// shoulder's flexion, abduction and plane use [Ranges.CheckShoulder].
+func (r *Ranges) Check(c Coordinate, angle planar.Angle) (Breach, bool) {
+	switch i := r[c]; {
+	case angle > i.Max.Angle:
+		return Breach{c.Positive(), angle, i.Max}, true
+	case angle < i.Min.Angle:
+		return Breach{c.Positive().Opposite(), -angle, Bound{-i.Min.Angle, i.Min.Source}}, true
+	}
+	return Breach{}, false
+}
+
+// Elevation returns how far the arm may rise in a plane of elevation: the
+// published figures straight ahead, to the side, across and behind, joined as
+// an ellipse in each quadrant (own interpolation).
+func (r *Ranges) Elevation(plane planar.Angle) Bound {
+	s, c := math.Sincos(float64(plane))
+	side, front := r.towards(ShoulderAbduction, c), r.towards(ShoulderFlexion, s)
+	a, b := float64(side.Angle), float64(front.Angle)
+	if a <= 0 || b <= 0 { // a person who cannot leave zero in one direction
+		return Bound{planar.Angle(max(0, c*c*a+s*s*b)), side.Source}
+	}
+	source := front.Source
+	if math.Abs(c) > math.Abs(s) {
+		source = side.Source
+	}
+	return Bound{planar.Angle(1 / math.Hypot(c/a, s/b)), source}
+}
+
+// towards returns the bound of a coordinate in the sense given by a sign, as a
+// positive angle.
+func (r *Ranges) towards(c Coordinate, sign float64) Bound {
+	if sign < 0 {
+		return Bound{-r[c].Min.Angle, r[c].Min.Source}
+	}
+	return r[c].Max
+}
+
+// The plane of elevation is a range of its own only while the arm is near
+// horizontal, as its sources measured it.
+const (
+	levelFrom = 45 * planar.Degree
+	levelTo   = 135 * planar.Degree
+)
+
+// CheckArm returns the breaches of an arm.
+func (r *Ranges) CheckArm(a ArmAngles) []Breach {
+	var out []Breach
+	if limit := r.Elevation(a.Plane); a.Elevation > limit.Angle {
+		motion := ActionToward(ShoulderFlexion, math.Sin(float64(a.Plane)))
+		if math.Abs(math.Cos(float64(a.Plane))) > math.Sqrt2/2 {
+			motion = ActionToward(ShoulderAbduction, math.Cos(float64(a.Plane)))
+		}
+		out = append(out, Breach{motion, a.Elevation, limit})
+	}
+	if a.Elevation > levelFrom && a.Elevation < levelTo {
+		if b, bad := r.Check(ShoulderHorizontal, a.Plane); bad {
+			out = append(out, b)
+		}
+	}
+	if b, bad := r.Check(ShoulderRotation, a.Rotation); bad {
+		out = append(out, b)
+	}
+	if b, bad := r.Check(ElbowFlexion, a.Elbow); bad {
+		out = append(out, b)
+	}
+	return out
+}
+
+// CheckLeg returns the breaches of a leg. That a straight knee limits the hip
+// is not modelled: no figure was found.
+func (r *Ranges) CheckLeg(l LegAngles) []Breach {
+	var out []Breach
+	for _, j := range []struct {
+		c Coordinate
+		a planar.Angle
+	}{
+		{HipFlexion, l.HipFlexion}, {HipAbduction, l.HipAbduction}, {HipRotation, l.HipRotation},
+		{KneeFlexion, l.Knee}, {AnkleDorsiflexion, l.Ankle},
+	} {
+		if b, bad := r.Check(j.c, j.a); bad {
+			out = append(out, b)
+		}
+	}
+	return out
+}
