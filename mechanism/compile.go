@@ -21,7 +21,7 @@ type Model struct {
 	forward     float64    // +1 or -1: sign of the driver while lifting
 	firstRope   int        // index into constraints of rope 0
 	rubs        bool       // there is friction anywhere
-	lossy       []bool     // by rope: some station loses tension
+	rubbers     []rubber   // where friction follows a load
 	heaviness   float64    // N, a scale for rounding: all weights together
 	ready       bool       // the measured pose was found to close
 	gravity     [2]float64 // m/s² along -y: in the plane, and upright
@@ -92,15 +92,25 @@ func (md *Model) listConstraints() {
 func (md *Model) noteFriction() {
 	m := &md.machine
 	for i := range m.Joints {
-		md.rubs = md.rubs || m.Joints[i].Friction != (JointFriction{})
-	}
-	md.lossy = make([]bool, len(m.Ropes))
-	for i := range m.Ropes {
-		for _, s := range m.Ropes[i].Route {
-			md.lossy[i] = md.lossy[i] || s.Loss != (RopeLoss{})
+		f, kind := m.Joints[i].Friction, rubPin
+		if m.Joints[i].Kind == Prismatic {
+			kind = rubSlider
 		}
-		md.rubs = md.rubs || md.lossy[i]
+		if f.Coefficient > 0 && (kind == rubSlider || f.Radius > 0) {
+			md.rubbers = append(md.rubbers, rubber{kind, i})
+		}
+		md.rubs = md.rubs || f.Drag > 0
 	}
+	for i := range m.Ropes {
+		lossy := false
+		for _, s := range m.Ropes[i].Route {
+			lossy = lossy || s.Loss != (RopeLoss{})
+		}
+		if lossy {
+			md.rubbers = append(md.rubbers, rubber{rubRope, i})
+		}
+	}
+	md.rubs = md.rubs || len(md.rubbers) > 0
 	for _, b := range md.bodies {
 		md.heaviness += b.mass * Gravity
 	}

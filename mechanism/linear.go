@@ -106,3 +106,21 @@ func (f *lu) solveT(b []float64) {
 		b[k], b[p] = b[p], b[k]
 	}
 }
+
+// factorFirm factors a and reports whether it is regular at all.
+func (f *lu) factorFirm() bool {
+	ratio, _ := f.factor()
+	return ratio > 1e-14 || f.n == 0
+}
+
+// determinant returns the determinant of the factored matrix.
+func (f *lu) determinant() float64 {
+	d := 1.0
+	for k, p := range f.perm {
+		d *= f.a[k*f.n+k]
+		if p != k {
+			d = -d
+		}
+	}
+	return d
+}

@@ -10,7 +10,7 @@ import (
 // Tolerances of the pose: what a closed loop may still gape. Far below what a
 // tape reads and above rounding of sums of a few metres.
 const (
-	closed      = 1e-12 // m and rad, at which Newton stops
+	closed      = 1e-13 // m and rad, at which Newton stops
 	closedLoose = 1e-9  // m and rad, still accepted where rounding stalls it near a dead point
 )
 

@@ -51,9 +51,10 @@ type State struct {
 	column []float64 // right-hand sides
 	local  []int     // by LinkID: place in the group being solved, or -1
 
-	applied []wrench     // by LinkID, at rest
-	scratch []wrench     // by LinkID
-	rubbed  []wrench     // by LinkID, with friction
+	applied []wrench // by LinkID, at rest
+	scratch []wrench // by LinkID
+	rubbed  []wrench // by LinkID, with friction
+	rubbing rubbing
 	lambda  [3][]float64 // by row, for hold, lift and lower
 	ratios  []float64    // by span of one rope
 }
@@ -101,6 +102,7 @@ func (md *Model) NewState() *State {
 	for i := range md.groups {
 		st.groups = append(st.groups, newLU(3*len(md.groups[i].links)))
 	}
+	st.rubbing = newRubbing(md)
 	for i := range st.lambda {
 		st.lambda[i] = make([]float64, md.rows)
 	}
