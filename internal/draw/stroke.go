@@ -106,7 +106,7 @@ const chordGap = 1.0 / 32
 func (s *stroker) fan(c, u, v Point) {
 	turn := math.Atan2(u.X*v.Y-u.Y*v.X, u.X*v.X+u.Y*v.Y)
 	step := 2 * math.Acos(1-chordGap/max(s.h, chordGap))
-	n := int(max(1, math.Ceil(math.Abs(turn)/step)))
+	n := int(min(max(1, math.Ceil(math.Abs(turn)/step)), 256))
 
 	pts := []Point{c}
 	for i := range n + 1 {
@@ -142,7 +142,7 @@ func distinct(pts []Point) []Point {
 }
 
 // maxDashes bounds the pieces of one outline; a finer pattern looks solid.
-const maxDashes = 20000
+const maxDashes = 5000
 
 // dashed cuts outlines (pixels) into the inked pieces of a pattern (mm).
 func dashed(lines []outlinePts, dash []float64, k float64) []outlinePts {

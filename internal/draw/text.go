@@ -41,7 +41,7 @@ func mustParse(ttf []byte) *sfnt.Font {
 // that outlines come out unrounded.
 const em = 2048
 
-// Metrics of DejaVu Sans in ems, from the hhea and OS/2 tables of version 2.37.
+// Metrics of DejaVu Sans 2.37 in ems: its hhea table and the height of H.
 const (
 	ascent    = 1901.0 / em
 	descent   = 483.0 / em

@@ -71,6 +71,16 @@ func TestMeasureAgreesWithThePDFLibrary(t *testing.T) {
 	}
 }
 
+// Advances in units of 2048 per em, read from the hmtx table with fontTools
+// 4.38 (Debian 12).
+func TestMeasureOneRune(t *testing.T) {
+	for text, units := range map[string]float64{"A": 1401, "\u00a0": 651, "φ": 1351, "ж": 1845} {
+		if got := (Font{Size: 2048}).Measure(text); got != units {
+			t.Errorf("%q is %g units wide, want %g", text, got, units)
+		}
+	}
+}
+
 func TestFontMetrics(t *testing.T) {
 	for name, face := range map[string]*sfnt.Font{"regular": regular(), "bold": bold()} {
 		var buf sfnt.Buffer
