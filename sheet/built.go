@@ -67,7 +67,7 @@ func (b *Built) Rebuild(values []float64) (mechanism.Machine, error) {
 }
 
 // finish turns what depends on places into fixed facts: which points a link
-// ends at, on which side a rope passes, and the outlines of cams.
+// ends at, the outlines of cams, and on which side a rope passes.
 func (r *reader) finish() {
 	p, v := r.plan, r.plan.nominal()
 	at := p.places(v)
@@ -79,23 +79,20 @@ func (r *reader) finish() {
 			r.fault(p.points[i].at, "the handle's path goes through three points in line", "an arc bends", "use straight to: for a straight path")
 		}
 	}
-	for _, l := range r.routes {
-		r.setSides(l.node, l.route, l.what, at)
-	}
 	for i := range p.outlines {
 		o := &p.outlines[i]
 		if c, ok := o.shape.(*cached); ok {
-			if err := c.keep(v); err != nil {
-				r.badOutline(&outlineError{o, err})
-			}
+			c.keep(v)
 		}
 	}
+	outlines, err := p.buildOutlines(v)
 	var bad *outlineError
-	if len(r.problems) > 0 {
+	if errors.As(err, &bad) {
+		r.badOutline(bad)
 		return
 	}
-	if _, err := p.buildOutlines(v); errors.As(err, &bad) {
-		r.badOutline(bad)
+	for _, l := range r.routes {
+		r.setSides(l, at, outlines)
 	}
 }
 

@@ -47,6 +47,9 @@ func (r *reader) replace(target, by *node) {
 		r.fault(by, fmt.Sprintf("two settings set %q", target.path), fmt.Sprintf("the one on line %d does so already", first.line), "let one of them do it")
 		return
 	}
+	if !strings.EqualFold(by.text, target.text) {
+		r.plan.overruled = append(r.plan.overruled, overruled{target.path, by.text, target.text})
+	}
 	v := *by
 	v.stands = target.path
 	r.chosen[target] = &v

@@ -72,7 +72,7 @@ func (r *reader) through(n *node, at pointID) (pointID, bool) {
 	if a == nowhere || b == nowhere {
 		return nowhere, false
 	}
-	return r.addPoint(point{name: "centre of the handle's path", x: none, y: none, round: true, circle: [3]pointID{at, a, b}, at: n}), true
+	return r.addPoint(point{name: "centre of the handle's path", x: none, y: none, round: true, circle: [3]pointID{at, a, b}, at: n, used: true}), true
 }
 
 // readContact reads `contact:`.

@@ -5,6 +5,9 @@ import (
 	_ "embed"
 )
 
+//go:embed machine.schema.json
+var machineSchema []byte
+
 //go:embed machine.example.yaml
 var machineExample []byte
 
@@ -13,6 +16,16 @@ var machineExample []byte
 func Example(kind Kind) []byte {
 	if kind == KindMachine {
 		return bytes.Clone(machineExample)
+	}
+	return nil
+}
+
+// Schema returns the JSON Schema (draft 2020-12) of the kind, or nil for an
+// unknown one. It describes the shape of a sheet for editors that complete and
+// check while typing; [Document.Machine] checks more.
+func Schema(kind Kind) []byte {
+	if kind == KindMachine {
+		return bytes.Clone(machineSchema)
 	}
 	return nil
 }

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"strings"
 
 	"steelyard/quantity"
 )
@@ -120,7 +121,7 @@ func (r *reader) quantity(n *node, m measure, what string) (quantity.Quantity, b
 func numberCure(err error, m measure) (limit, cure string) {
 	var e *quantity.ParseError
 	if errors.As(err, &e) {
-		return "that " + e.Problem, e.Cure
+		return "that " + strings.Replace(e.Problem, ", but ", " and ", 1), e.Cure
 	}
 	return m.limit, "write one number with its unit"
 }

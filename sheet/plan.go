@@ -23,7 +23,12 @@ type plan struct {
 	drive    drive
 	contact  contact
 	plane    plane
+
+	overruled []overruled
 }
+
+// overruled is a number that a setting replaces by another one.
+type overruled struct{ path, now, written string }
 
 type (
 	pointID   int
@@ -44,6 +49,7 @@ type point struct {
 	x, y   num
 	circle [3]pointID // used if round; the first is not the point itself
 	round  bool
+	used   bool // something refers to it
 	at     *node
 }
 
@@ -103,6 +109,8 @@ type station struct {
 
 type loss struct{ efficiency, slip, bearing, axle num }
 
+var noLoss = loss{none, none, none, none}
+
 type rope struct {
 	name  string
 	route []station
@@ -119,10 +127,12 @@ type outline struct {
 	loss   loss
 	across across // of a sheave, for the bearing loss
 	at     *node
+	used   bool // a rope runs over it
 }
 
 type element struct {
 	name  string
+	kind  string
 	route []station
 	joint jointID
 	law   func(values) mechanism.Law

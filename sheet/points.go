@@ -58,6 +58,7 @@ func (r *reader) point(n *node, what string) pointID {
 			suggest(n.text, keys(r.pointIDs), "add it under `points:`, or use a name from there"))
 		return nowhere
 	}
+	r.plan.points[id].used = true
 	return id
 }
 
@@ -70,7 +71,7 @@ func (r *reader) place(n *node, label, what string) pointID {
 	if !ok {
 		return nowhere
 	}
-	return r.addPoint(point{name: label, x: x, y: y, at: n})
+	return r.addPoint(point{name: label, x: x, y: y, at: n, used: true})
 }
 
 // pointName returns how a point is called.

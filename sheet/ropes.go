@@ -2,22 +2,14 @@ package sheet
 
 import (
 	"fmt"
-	"math"
 	"strconv"
 	"strings"
-
-	"steelyard/planar"
 )
 
-// The ways a rope passes a sheave or cam. The first four tell which face of it
-// the rope touches, in the measured pose; the last two, for a rope that runs
-// past almost straight, which way round it goes, seen from the person's right.
+// The ways a rope passes a sheave or cam: the first four tell which face of it
+// the rope touches in the measured pose, the last two which way round it goes,
+// seen from the person's right. See sides.go.
 var passes = []string{"over", "under", "behind", "in front of", "clockwise round", "counter-clockwise round"}
-
-// faces gives the outward normal of the face touched.
-var faces = map[string]planar.Vec{
-	"over": {X: 0, Y: 1}, "under": {X: 0, Y: -1}, "in front of": {X: 1, Y: 0}, "behind": {X: -1, Y: 0},
-}
 
 // readRopes reads `ropes:`, each a list of stations from end to end.
 func (r *reader) readRopes(n *node) {
@@ -49,19 +41,19 @@ func (r *reader) route(n *node, what string) []station {
 // station reads one place: a point's name; `over top sheave`; or a group of
 // keys, when more is to be said about it.
 func (r *reader) station(n *node, what string, between bool) (station, bool) {
-	s := station{point: nowhere, outline: noOutline, tied: none, tiedAt: nowhere, loss: loss{none, none, none, none}}
+	s := station{point: nowhere, outline: noOutline, tied: none, tiedAt: nowhere, loss: noLoss}
 	if n.kind == mapping {
 		return s, r.stationGroup(&s, n, what, between)
 	}
 	text := n.text
-	if _, isPoint := r.pointIDs[text]; !isPoint {
-		if pass, name, ok := cutPass(text); ok {
-			return s, r.passing(&s, n, pass, name, what, between) && r.needsTie(&s, n, what, between)
-		}
-		if _, isOutline := r.outlineIDs[text]; isOutline {
-			r.fault(n, fmt.Sprintf("%s goes to %q", what, text), "it passes a sheave or cam on one side", "write over, under, behind or in front of "+text)
-			return s, false
-		}
+	_, isPoint := r.pointIDs[text]
+	if pass, name, ok := cutPass(text); ok && !isPoint {
+		return s, r.passing(&s, n, pass, name, what, between) && r.needsTie(&s, n, what, between)
+	}
+	if _, isOutline := r.outlineIDs[text]; isOutline && (between || !isPoint) {
+		r.fault(n, fmt.Sprintf("%s goes to %q, which is a sheave or cam", what, text), "a rope passes it on one side",
+			fmt.Sprintf("write over, under, behind or in front of %s; or {at: %s} for a point of that name", text, text))
+		return s, false
 	}
 	s.point = r.point(n, "a place on "+what)
 	if s.point == nowhere {
@@ -93,6 +85,7 @@ func (r *reader) passing(s *station, n *node, pass, name, what string, between b
 		return false
 	}
 	o := &r.plan.outlines[id]
+	o.used = true
 	s.name, s.link, s.point, s.outline, s.pass = name, o.link, o.axis, id, pass
 	if between {
 		s.loss = o.loss
@@ -152,59 +145,4 @@ func (r *reader) tie(s *station, f *fields) {
 		}
 		s.turns = k
 	}
-}
-
-// leastAcross is the sine of the angle between rope and face below which words
-// such as over and under no longer tell the side: about 10°.
-const leastAcross = 0.17
-
-// sideOf returns the side of the rope on which the outline lies, when a rope
-// that arrives along in and leaves along out touches its face of normal n.
-func sideOf(in, out, n planar.Vec) (planar.Side, bool) {
-	along := in.Unit().Add(out.Unit()).Unit()
-	switch c := along.Cross(n); {
-	case c > leastAcross:
-		return planar.Right, true
-	case c < -leastAcross:
-		return planar.Left, true
-	}
-	return 0, false
-}
-
-// setSides turns the words of a route into sides, with points at their places.
-func (r *reader) setSides(n *node, route []station, what string, at []planar.Vec) {
-	for i := range route {
-		s := &route[i]
-		if s.outline == noOutline {
-			continue
-		}
-		switch s.pass {
-		case "clockwise round":
-			s.side = planar.Right
-			continue
-		case "counter-clockwise round":
-			s.side = planar.Left
-			continue
-		}
-		in, out := planar.Vec{}, planar.Vec{}
-		if i > 0 {
-			in = at[s.point].Sub(at[route[i-1].point])
-		}
-		if i+1 < len(route) {
-			out = at[route[i+1].point].Sub(at[s.point])
-		}
-		var ok bool
-		if s.side, ok = sideOf(in, out, faces[s.pass]); !ok {
-			along := in.Unit().Add(out.Unit()).Angle().Degrees()
-			r.fault(n.items[i], fmt.Sprintf("%s passes %s %q, running at %.0f° from forward", what, s.pass, s.name, math.Round(along)),
-				"that does not tell its side", fmt.Sprintf("say %s, or clockwise round or counter-clockwise round as seen from the person's right", otherFaces(s.pass)))
-		}
-	}
-}
-
-func otherFaces(pass string) string {
-	if pass == "over" || pass == "under" {
-		return "behind or in front of"
-	}
-	return "over or under"
 }

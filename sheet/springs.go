@@ -8,7 +8,7 @@ import (
 
 // addElement adds something that acts along its route or about its pin.
 func (r *reader) addElement(f *fields, law func(values) mechanism.Law) {
-	e := element{name: f.name, joint: noJoint, law: law, at: f.node}
+	e := element{name: f.name, kind: f.kind, joint: noJoint, law: law, at: f.node}
 	if n := f.must("route", "list where it runs, from end to end: route: [frame hook, arm hook]"); n != nil {
 		e.route = r.route(n, f.String())
 	}
@@ -17,7 +17,7 @@ func (r *reader) addElement(f *fields, law func(values) mechanism.Law) {
 
 // addTurning adds something that acts about a pin.
 func (r *reader) addTurning(f *fields, law func(values) mechanism.Law) {
-	r.plan.elements = append(r.plan.elements, element{name: f.name, joint: r.about(f), law: law, at: f.node})
+	r.plan.elements = append(r.plan.elements, element{name: f.name, kind: f.kind, joint: r.about(f), law: law, at: f.node})
 }
 
 // readSpring reads a spring that pulls and pushes, or an extension spring,

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"unicode"
 )
 
 // suggest returns the cure "did you mean …" if a name is close to one of those
@@ -16,11 +17,12 @@ func suggest(name string, allowed []string, otherwise string) string {
 }
 
 // closest returns the allowed name that the fewest slips of the pen turn into
-// name. More than two slips, or one in every three letters, is another name.
+// name. More than two slips, or one in every three letters, is another name;
+// and so is every other number.
 func closest(name string, allowed []string) (string, bool) {
 	best, least := "", 3
 	name = strings.ToLower(name)
-	if len(name) > 60 {
+	if len(name) > 60 || strings.IndexFunc(name, unicode.IsDigit) == 0 {
 		return "", false
 	}
 	for _, a := range allowed {

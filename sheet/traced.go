@@ -61,17 +61,15 @@ type cached struct {
 
 func newCached(f form, nums ...num) *cached { return &cached{form: f, nums: nums} }
 
-// keep makes the outline of the sheet's own numbers. It is called once, before
-// the form is shared.
-func (c *cached) keep(v values) error {
+// keep makes the outline of the sheet's own numbers, if they allow one. It is
+// called once, before the form is shared.
+func (c *cached) keep(v values) {
 	for _, n := range c.nums {
 		c.values = append(c.values, v.at(n))
 	}
-	made, err := c.form.outline(v, 0)
-	if err == nil {
+	if made, err := c.form.outline(v, 0); err == nil {
 		c.made = made
 	}
-	return err
 }
 
 func (c *cached) outline(v values, start planar.Angle) (planar.Outline, error) {

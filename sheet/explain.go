@@ -1,0 +1,268 @@
+package sheet
+
+import (
+	"fmt"
+	"strings"
+
+	"steelyard/mechanism"
+	"steelyard/quantity"
+)
+
+// Explanation is what was understood of a sheet, in plain words, a sentence
+// each.
+type Explanation struct {
+	Understood []string // what is there
+	Assumed    []string // what was not said and is taken as something
+	Missing    []string // what the results will lack for it
+}
+
+// String returns all sentences under their headings.
+func (e Explanation) String() string {
+	var b strings.Builder
+	for _, part := range []struct {
+		heading string
+		lines   []string
+	}{{"Understood", e.Understood}, {"Assumed", e.Assumed}, {"Missing", e.Missing}} {
+		if len(part.lines) == 0 {
+			continue
+		}
+		b.WriteString(part.heading + ":\n")
+		for _, l := range part.lines {
+			b.WriteString("  - " + l + "\n")
+		}
+	}
+	return b.String()
+}
+
+// Explain tells what was understood of the sheet with its settings as chosen.
+func (b *Built) Explain() Explanation {
+	t := teller{plan: b.plan, machine: &b.Machine}
+	t.freedoms()
+	for i := range b.plan.links[1:] {
+		t.link(i)
+	}
+	for i := range b.plan.joints {
+		t.joint(i)
+	}
+	for i := range b.plan.ropes {
+		t.understood("rope %q runs %s", b.plan.ropes[i].name, t.route(b.plan.ropes[i].route))
+	}
+	t.loads()
+	t.contact()
+	for i, s := range b.sheet.Settings {
+		t.setting(s, b.Choices[i].Value)
+	}
+	t.settingsOverrule(b)
+	t.gaps()
+	return t.out
+}
+
+// teller puts a plan into words.
+type teller struct {
+	plan    *plan
+	machine *mechanism.Machine
+	out     Explanation
+}
+
+func (t *teller) understood(format string, args ...any) {
+	t.out.Understood = append(t.out.Understood, fmt.Sprintf(format, args...))
+}
+
+func (t *teller) assumed(format string, args ...any) {
+	t.out.Assumed = append(t.out.Assumed, fmt.Sprintf(format, args...))
+}
+
+func (t *teller) missing(format string, args ...any) {
+	t.out.Missing = append(t.out.Missing, fmt.Sprintf(format, args...))
+}
+
+// freedoms counts: 3 a link, less 2 a joint, less 1 a rope.
+func (t *teller) freedoms() {
+	links, joints, ropes := len(t.machine.Links), len(t.machine.Joints), len(t.machine.Ropes)
+	n := 3*links - 2*joints - ropes
+	verdict := "it moves in one way, as it should"
+	switch {
+	case n > 1:
+		verdict = "it should be 1: a joint, a rope or a shared point is missing"
+	case n < 1:
+		verdict = "it should be 1: unless some joints only repeat what others do, there is a joint or rope too many"
+	}
+	t.understood("%s, %s and %s leave 3×%d - 2×%d - %d = %s; %s", counted(links, "moving link"), counted(joints, "joint"), counted(ropes, "rope"),
+		links, joints, ropes, counted(n, "freedom"), verdict)
+}
+
+func counted(n int, what string) string {
+	if n == 1 || n == -1 {
+		return fmt.Sprintf("%d %s", n, what)
+	}
+	return fmt.Sprintf("%d %ss", n, what)
+}
+
+func (t *teller) link(i int) {
+	l, m := &t.plan.links[i+1], &t.machine.Links[i]
+	for _, w := range t.plan.weights {
+		if w.link == linkID(i+1) && l.name == w.name {
+			return // a weight stack is told among the loads
+		}
+	}
+	names := make([]string, len(l.points))
+	for k, p := range l.points {
+		names[k] = t.plan.pointName(p)
+	}
+	carries := ""
+	if len(names) > 0 {
+		carries = ", with " + list(names, " and ")
+	}
+	if l.mass == none {
+		t.understood("link %q%s", l.name, carries)
+		if l.name != handle {
+			t.missing("the mass of link %q is not given and taken as 0", l.name)
+		}
+		return
+	}
+	t.understood("link %q weighs %s%s", l.name, t.number(l.mass), carries)
+	if l.center == nowhere && len(names) > 1 {
+		t.assumed("link %q balances half-way between %q and %q, its points furthest apart, at %.0f mm forward and %.0f mm up", l.name,
+			t.plan.pointName(l.ends[0]), t.plan.pointName(l.ends[1]), 1000*m.Center.X, 1000*m.Center.Y)
+	}
+	if l.inertia == none && !t.slides(linkID(i+1)) {
+		t.assumed("link %q resists turning like a uniform bar of its length, %.3g kg·m²", l.name, m.Inertia)
+	}
+}
+
+func (t *teller) joint(i int) {
+	j := &t.plan.joints[i]
+	a, b := t.linkName(j.a), t.linkName(j.b)
+	switch {
+	case j.kind == mechanism.Revolute:
+		t.understood("%s turns on %s at %q%s", b, a, t.plan.pointName(j.point), t.grip(j.grip))
+	case j.along.from != nowhere:
+		t.understood("%s slides on %s along the line from %q to %q%s", b, a, t.plan.pointName(j.along.from), t.plan.pointName(j.along.to), t.grip(j.grip))
+	default:
+		t.understood("%s slides on %s at %.1f° from forward%s", b, a, t.machine.Joints[i].Along.Degrees(), t.grip(j.grip))
+	}
+	if j.grip.coefficient != none && j.kind == mechanism.Prismatic && j.grip.bearing == none {
+		t.assumed("the guide of %q bears at one place: without a bearing length its tipping adds no friction", j.name)
+	}
+}
+
+func (t *teller) linkName(id linkID) string {
+	if id == mechanism.Ground {
+		return "the ground"
+	}
+	return fmt.Sprintf("%q", t.plan.links[id].name)
+}
+
+func (t *teller) grip(g grip) string {
+	var parts []string
+	if g.coefficient != none {
+		parts = append(parts, "friction coefficient "+t.number(g.coefficient))
+	}
+	if g.drag != none {
+		parts = append(parts, "drag "+t.number(g.drag))
+	}
+	if len(parts) == 0 {
+		return ""
+	}
+	return ", with " + list(parts, " and ")
+}
+
+// route tells a route with each turn as it was taken.
+func (t *teller) route(route []station) string {
+	parts := make([]string, len(route))
+	for i := range route {
+		s := &route[i]
+		parts[i] = fmt.Sprintf("%q", s.name)
+		if s.outline != noOutline {
+			way := "clockwise"
+			if s.side > 0 {
+				way = "counter-clockwise"
+			}
+			parts[i] = fmt.Sprintf("%s %q (so %s round it)", s.pass, s.name, way)
+			if strings.HasSuffix(s.pass, "round") {
+				parts[i] = fmt.Sprintf("%s %q", s.pass, s.name)
+			}
+		}
+	}
+	n := len(parts) - 1
+	return "from " + strings.Join(append(parts[:n:n], "to "+parts[n]), ", ")
+}
+
+func (t *teller) loads() {
+	for i := range t.plan.weights {
+		w := &t.plan.weights[i]
+		role := "counts as the load"
+		if !w.load {
+			role = "balances"
+		}
+		t.understood("%q, %s at %q on %s, %s", w.name, t.number(w.mass), t.plan.pointName(w.point), t.linkName(w.link), role)
+		if w.diameter == none && !t.slides(w.link) {
+			t.assumed("%q is a mass in one point: without a diameter its own turning is not counted", w.name)
+		}
+	}
+	for i := range t.plan.chains {
+		c := &t.plan.chains[i]
+		t.understood("chain %q, %s of %s, hangs from %q", c.name, t.number(c.length), t.number(c.density), t.plan.pointName(c.point))
+		if c.floor == none {
+			t.assumed("chain %q lies at height 0 mm", c.name)
+		}
+	}
+	for i := range t.plan.elements {
+		e := &t.plan.elements[i]
+		if len(e.route) > 0 {
+			t.understood("%s %q acts along the line %s", e.kind, e.name, t.route(e.route))
+		} else {
+			t.understood("%s %q acts about %q", e.kind, e.name, t.plan.joints[e.joint].name)
+		}
+	}
+	for i := range t.plan.wheels {
+		w, m := &t.plan.wheels[i], &t.machine.Wheels[i]
+		t.understood("flywheel %q, %.3g kg·m², turns %.3g times as fast as %q", w.name, m.Inertia, m.Ratio, t.plan.joints[w.joint].name)
+	}
+}
+
+// slides reports whether a link only slides on the ground, so that nothing on
+// it turns.
+func (t *teller) slides(id linkID) bool {
+	for _, j := range t.plan.joints {
+		if j.kind == mechanism.Prismatic && j.b == id && j.a == mechanism.Ground {
+			return true
+		}
+	}
+	return false
+}
+
+func (t *teller) contact() {
+	c, d := &t.plan.contact, &t.plan.drive
+	j := &t.plan.joints[d.joint]
+	verb := "slides"
+	if j.kind == mechanism.Revolute {
+		verb = "turns"
+	}
+	t.understood("the body meets the machine at %q on %s (%s)", c.name, t.linkName(c.link), c.kind)
+	t.understood("%s %s from %s to %s, counted from the measured pose", t.linkName(j.b), verb, t.number(d.from), t.number(d.to))
+	if p := t.plan.plane; p.tilt != none || p.offset != none || p.mirrored {
+		mirrored := ""
+		if p.mirrored {
+			mirrored = "; there are two, mirrored, and forces are told for one"
+		}
+		t.understood("its plane leans %s and lies %s sideways%s", t.number(p.tilt), t.number(p.offset), mirrored)
+	}
+}
+
+// number writes a number of the sheet with its unit, as it was given.
+func (t *teller) number(n num) string {
+	if n == none {
+		return "0 (not given)"
+	}
+	m := &t.plan.numbers[n]
+	return quantity.Quantity{Value: m.Value, Spread: m.Spread, Unit: m.Unit}.String()
+}
+
+func (t *teller) setting(s Setting, value string) {
+	allowed := orList(s.Values)
+	if len(s.Values) == 0 {
+		allowed = fmt.Sprintf("%s to %s by %s", s.From, s.To, s.Step)
+	}
+	t.understood("setting %q can be %s; now it is %s", s.Name, allowed, value)
+}
