@@ -121,7 +121,7 @@ var badSheets = []badRow{
 
 	// ropes
 	{"rope over no sheave", "over top,", "over tup,", "29:21", `rope "main" passes over "tup"`, "no sheave or cam", `did you mean "top"?`},
-	{"rope with no side", "over top,", "{at: top},", "29:21", "", "", ""},
+	{"rope with no side", "over top,", "top,", "29:21", `goes to "top"`, "one side", "write over, under"},
 	{"rope of one place", "main: [stack top, over top, {over: oval, tied: -30 deg}]", "main: [stack top]", "29:9", `rope "main" is a list of 1`, "at least two places", "write ["},
 	{"rope end not tied", "{over: oval, tied: -30 deg}", "over oval", "29:31", `rope "main" ends on "oval"`, "where it is fixed", "tied: 200 deg"},
 	{"side the rope cannot touch", "over top,", "under top,", "29:21", `passes under "top"`, "fits neither side", "clockwise round"},
