@@ -155,16 +155,20 @@ func gather(m *Machine) (bodies []body, load float64) {
 		bodies[i+1] = body{l.Mass, l.Center, l.Inertia, l.Upright}
 	}
 	for _, w := range m.Weights {
+		if w.Link == Ground {
+			continue
+		}
 		if w.Load {
 			load += w.Mass
 		}
 		b := &bodies[w.Link]
+		b.inertia += w.Inertia
 		total := b.mass + w.Mass
-		if w.Link == Ground || total == 0 {
+		if total == 0 {
 			continue
 		}
 		d := w.At.Sub(b.center)
-		b.inertia += w.Inertia + b.mass*w.Mass/total*d.Dot(d)
+		b.inertia += b.mass * w.Mass / total * d.Dot(d)
 		b.center = b.center.Add(d.Scale(w.Mass / total))
 		b.mass = total
 	}
