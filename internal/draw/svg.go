@@ -29,7 +29,7 @@ func WriteSVG(w io.Writer, s *Scene) ([]string, error) {
 	}
 	var out bytes.Buffer
 	fmt.Fprintf(&out, `<svg xmlns="http://www.w3.org/2000/svg" width="%smm" height="%smm" viewBox="0 0 %s %s" role="%s"%s font-family="%s">`+"\n",
-		num(width), num(height), num(width), num(height), sw.role(), attr("xml:lang", s.Lang), svgFonts)
+		num(width), num(height), num(width), num(height), s.role(), attr("xml:lang", s.Lang), svgFonts)
 	out.WriteString(described(s.Title, s.Desc))
 	body := strings.ReplaceAll(sw.body.String(), idMark, "d"+digest(sw.body.Bytes())+"-")
 	out.WriteString(body)
@@ -41,7 +41,6 @@ func WriteSVG(w io.Writer, s *Scene) ([]string, error) {
 type svgWriter struct {
 	body  bytes.Buffer
 	clips int
-	links bool
 	warnings
 }
 
@@ -55,11 +54,34 @@ func digest(body []byte) string {
 	return strconv.FormatUint(h.Sum64(), 36)
 }
 
-// role hides the parts of a picture from screen readers behind its title,
-// unless it has links to be reached.
-func (w *svgWriter) role() string {
-	if w.links {
-		return "group"
+// role returns "img", which shows a picture to screen readers as one thing with
+// a title, or "group" if it has links or titled layers to be reached.
+//
+// Source: W3C, Accessible Rich Internet Applications 1.2 (2023), role img:
+// children are presentational.
+func role(list []op) string {
+	for _, o := range list {
+		switch o := o.(type) {
+		case linkOp:
+			return "group"
+		case layerOp:
+			if o.title != "" || role(o.ops) == "group" {
+				return "group"
+			}
+		case clipOp:
+			if role(o.ops) == "group" {
+				return "group"
+			}
+		}
+	}
+	return "img"
+}
+
+func (s *Scene) role() string {
+	for _, p := range s.pages {
+		if role(p.ops) == "group" {
+			return "group"
+		}
 	}
 	return "img"
 }
@@ -91,14 +113,21 @@ func (w *svgWriter) ops(list []op) {
 			w.ops(o.ops)
 			w.printf("</g>\n")
 		case layerOp:
-			w.printf("<g>\n%s", described(o.title, o.desc))
-			w.ops(o.ops)
-			w.printf("</g>\n")
+			w.layer(o)
 		case linkOp:
-			w.links = true
 			w.printf(`<a%s><path d="%s" fill="none" pointer-events="all"/></a>`+"\n", attr("href", o.href), pathData(o.area.Path()))
 		}
 	}
+}
+
+func (w *svgWriter) layer(o layerOp) {
+	kind := ""
+	if o.title != "" {
+		kind = attr("role", role(o.ops))
+	}
+	w.printf("<g%s>\n%s", kind, described(o.title, o.desc))
+	w.ops(o.ops)
+	w.printf("</g>\n")
 }
 
 func (w *svgWriter) text(o textOp) {

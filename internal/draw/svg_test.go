@@ -93,8 +93,42 @@ func TestSVGLinks(t *testing.T) {
 		if kept := strings.Contains(out, "<a href="); kept != c.kept || (len(warnings) == 0) != c.kept {
 			t.Errorf("%s: link kept %t with warnings %q, want kept %t", c.name, kept, warnings, c.kept)
 		}
-		if role := `role="group"`; strings.Contains(out, role) != c.kept {
-			t.Errorf("%s: a picture with links must let readers reach them", c.name)
+	}
+}
+
+// Children of an img are hidden from screen readers (ARIA 1.2), so whatever
+// holds something to be reached must be a group.
+func TestSVGRoles(t *testing.T) {
+	disc := func(p *Page) { p.Fill(Circle(Point{5, 5}, 2), Light.Ink) }
+	link := func(p *Page) { p.Link(Rect{1, 1, 5, 5}, "https://example.org/") }
+	layer := func(title string, draw func(p *Page)) func(p *Page) {
+		return func(p *Page) { p.Layer(title, "", func() { draw(p) }) }
+	}
+	clip := func(draw func(p *Page)) func(p *Page) {
+		return func(p *Page) { p.Clip(p.Bounds().Path(), func() { draw(p) }) }
+	}
+	for _, c := range []struct {
+		name string
+		draw func(p *Page)
+		want string // roles in order: the drawing, then its layers
+	}{
+		{"plain", disc, "img"},
+		{"untitled layer", layer("", disc), "img"},
+		{"titled layer", layer("Side view", disc), "group img"},
+		{"link", link, "group"},
+		{"link in a clip", clip(link), "group"},
+		{"link in a layer", layer("Side view", link), "group group"},
+		{"layer in a layer", layer("Side view", layer("Pin", disc)), "group group img"},
+	} {
+		s := New("t", Light)
+		c.draw(s.AddPage(A4))
+		out, _ := svgOf(t, s)
+		var roles []string
+		for _, m := range regexp.MustCompile(`role="(\w+)"`).FindAllStringSubmatch(out, -1) {
+			roles = append(roles, m[1])
+		}
+		if got := strings.Join(roles, " "); got != c.want {
+			t.Errorf("%s: roles %q, want %q", c.name, got, c.want)
 		}
 	}
 }
