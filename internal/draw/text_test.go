@@ -21,6 +21,7 @@ func TestMissing(t *testing.T) {
 		{"Latin", "Zoë Łukasz Ćırı – ½ × 20 kg", ""},
 		{"Greek", "Ελένη Παππά, crank angle φ, τ [N·m]", ""},
 		{"Cyrillic", "Жанна Орлова, Ґанна Їжак", ""},
+		{"Armenian and Georgian", "Արամ, თამარ", ""},
 		{"signs", "±°²³µΔ≤≥≈−→√∞…“”‘’€", ""},
 		{"decomposed accents are composed", "Zoe\u0308", ""},
 		{"each once, in order", "山田 and 山本", "山田本"},
