@@ -34,6 +34,8 @@ type Body struct {
 	Size   [reference.NumDimensions]Estimate
 	Links  Links
 	Ranges Ranges
+
+	segments [reference.NumSegments]SegmentMass
 }
 
 // NewBody fills in what was not measured. Missing dimensions are those
@@ -66,11 +68,19 @@ func NewBody(p Person) (*Body, []Warning, error) {
 	for _, l := range p.Lengths {
 		b.Size[l.Dimension] = Estimate{l.Value, l.Spread, Given, measured}
 	}
-	b.Links = LinksOf(b.Dimensions())
+	b.derive()
 
 	ranges, more, err := newRanges(p)
 	b.Ranges = ranges
 	return b, append(warnings, more...), err
+}
+
+// derive computes what follows from the dimensions.
+func (b *Body) derive() {
+	b.Links = LinksOf(b.Dimensions())
+	for s := range b.segments {
+		b.segments[s] = b.segment(reference.Segment(s))
+	}
 }
 
 // Dimensions returns the values of all dimensions.

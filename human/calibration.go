@@ -23,13 +23,10 @@ const (
 	leastPublished = 1.0  // N·m, below which a published curve cannot be rescaled
 )
 
-// calibrate turns measured points into factors.
+// calibrate turns checked measured points into factors.
 func (c *Capacity) calibrate(points []Strength) ([]Warning, error) {
 	var warnings []Warning
 	for _, s := range points {
-		if err := checkStrength(s); err != nil {
-			return nil, err
-		}
 		place := "strength: " + s.Action.String()
 		usual, ok := c.published(s.Action, s.Angle, s.Speed)
 		if !ok {
@@ -47,7 +44,14 @@ func (c *Capacity) calibrate(points []Strength) ([]Warning, error) {
 		c.measured[s.Action] = append(c.measured[s.Action], p)
 	}
 	for a := range c.measured {
+		if len(c.measured[a]) == 0 {
+			continue
+		}
 		c.measured[a] = merged(c.measured[a])
+		if len(c.actions[a]) == 0 {
+			c.sources[a] = reference.Source{Text: "no published curve: held level", Mark: reference.Interpolated}
+		}
+		c.sources[a].Text = "level measured on this person; shape: " + c.sources[a].Text
 	}
 	return warnings, nil
 }
@@ -80,7 +84,7 @@ func (c *Capacity) rescaled(a Action, angle planar.Angle, speed float64) Availab
 	out, ok := c.published(a, angle, speed)
 	low, high := 1.0, 1.0
 	if !ok {
-		out = Available{Moment: leastPublished, Source: reference.Source{Text: "no published curve: held level", Mark: reference.Interpolated}}
+		out = Available{Moment: leastPublished, Source: c.sources[a]}
 	} else {
 		share, l, h := speedShare(c.actions[a][0].curve, speed)
 		if share > 0 {
@@ -91,7 +95,6 @@ func (c *Capacity) rescaled(a Action, angle planar.Angle, speed float64) Availab
 	out.Moment *= factor
 	out.Low = out.Moment * low * max(0, 1-rel)
 	out.High = out.Moment * high * (1 + rel)
-	out.Source.Text = "level measured on this person; shape: " + out.Source.Text
 	out.Rescaled = true
 	return out
 }

@@ -22,6 +22,7 @@ type Available struct {
 type Capacity struct {
 	actions  [NumActions][]half        // none for an action nobody published a figure for
 	measured [NumActions][]calibration // by ascending angle
+	sources  [NumActions]reference.Source
 }
 
 // half is the curve of one half of the tables: one of them when the sex is
@@ -38,8 +39,8 @@ var torqueActions = map[Action][2]string{
 	AnkleDorsiflex: {"ankle", "dorsiflexion"}, AnklePlantarflex: {"ankle", "plantarflexion"},
 }
 
-// NewCapacity builds the strength curves of a person from published figures,
-// rescaled by the person's measured points.
+// NewCapacity builds the strength curves of a body from published figures,
+// rescaled by the points measured on the person.
 //
 //   - hip, knee, ankle in the side view: torque-angle-velocity coefficients by
 //     sex and age, times weight and stature. They make women of a man's size as
@@ -53,14 +54,16 @@ var torqueActions = map[Action][2]string{
 //
 // It returns an *[InputError] for a measured point that cannot set a level and
 // warnings for points far from what is usual.
-func NewCapacity(p Person) (*Capacity, []Warning, error) {
-	c := &Capacity{}
+func NewCapacity(b *Body) (*Capacity, []Warning, error) {
+	c, p := &Capacity{}, b.Person
 	for a := range NumActions {
 		if a.Coordinate() == HipRotation {
 			continue
 		}
 		for _, sex := range p.Sex.Halves() {
-			c.actions[a] = append(c.actions[a], newHalf(a, sex, p))
+			h := newHalf(a, sex, p)
+			c.actions[a] = append(c.actions[a], h)
+			c.sources[a] = joinSources(c.sources[a], h.source)
 		}
 	}
 	warnings, err := c.calibrate(p.Strength)
@@ -99,14 +102,13 @@ func (c *Capacity) published(a Action, angle planar.Angle, speed float64) (Avail
 	if len(halves) == 0 {
 		return Available{}, false
 	}
-	out := Available{Low: math.Inf(1)}
+	out := Available{Low: math.Inf(1), Source: c.sources[a]}
 	for _, h := range halves {
-		level := h.isometric(angle)
+		level, spread := h.isometric(angle), h.spread(angle)
 		share, low, high := speedShare(h.curve, speed)
 		out.Moment += level * share / float64(len(halves))
-		out.Low = min(out.Low, level*low*max(0, 1-h.relSD))
-		out.High = max(out.High, level*high*(1+h.relSD))
-		out.Source = joinSources(out.Source, h.source)
+		out.Low = min(out.Low, low*max(0, level-spread))
+		out.High = max(out.High, high*(level+spread))
 		out.Extrapolated = out.Extrapolated || angle < h.from-touch || angle > h.to+touch || math.Abs(speed) > fastest
 	}
 	return out, true
@@ -170,7 +172,7 @@ func (c *Capacity) raising(a ArmAngles, towards planar.Angle, speed float64) Ava
 	return blend(side, front, s*s)
 }
 
-// blend mixes two moments, t of the second.
+// blend mixes two moments, t of the second. The larger part gives its source.
 func blend(a, b Available, t float64) Available {
 	if t <= 1e-12 {
 		return a
@@ -178,10 +180,13 @@ func blend(a, b Available, t float64) Available {
 	if t >= 1-1e-12 {
 		return b
 	}
-	src := joinSources(a.Source, b.Source)
-	src.Mark = src.Mark.Weakest(reference.Interpolated)
+	source := a.Source
+	if t > 0.5 {
+		source = b.Source
+	}
+	source.Mark = a.Source.Mark.Weakest(b.Source.Mark).Weakest(reference.Interpolated)
 	return Available{
 		Moment: a.Moment + t*(b.Moment-a.Moment), Low: a.Low + t*(b.Low-a.Low), High: a.High + t*(b.High-a.High),
-		Source: src, Extrapolated: a.Extrapolated || b.Extrapolated, Rescaled: a.Rescaled || b.Rescaled,
+		Source: source, Extrapolated: a.Extrapolated || b.Extrapolated, Rescaled: a.Rescaled || b.Rescaled,
 	}
 }

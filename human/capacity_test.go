@@ -10,7 +10,7 @@ import (
 )
 
 func capacityOf(t testing.TB, p Person) *Capacity {
-	c, _, err := NewCapacity(p)
+	c, _, err := NewCapacity(bodyOf(t, p))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -47,6 +47,18 @@ func TestLegPeaks(t *testing.T) {
 			t.Errorf("%v: %+v", c.action, m)
 		}
 	}
+}
+
+// Band of young men's knee extension (Anderson 2007, SD rows: C1 .040 of .163,
+// C3 .073 rad): at the peak only the level counts, near a straight knee the
+// place of the peak too.
+func TestLegBand(t *testing.T) {
+	c := capacityOf(t, Person{Height: 1.80, Mass: 80, Sex: reference.Male, Age: 20})
+	peak := c.moment(t, KneeExtend, 1.133/math.Pi*180, 0)
+	near(t, "level at the peak", peak.High/peak.Moment-1, 0.040/0.163, 1e-6)
+	end := c.moment(t, KneeExtend, 0, 0)
+	// slope of the cosine at 0 by hand: C2·tan(C2·C3)·0.073 in relative terms
+	near(t, "near a straight knee", end.High/end.Moment-1, math.Hypot(0.040/0.163, 1.258*math.Tan(1.258*1.133)*0.073), 0.02)
 }
 
 func TestAgeGroupsAreMixed(t *testing.T) {
@@ -163,12 +175,16 @@ func TestMeasuredPointsRefused(t *testing.T) {
 	} {
 		p.Strength = []Strength{s}
 		var input *InputError
-		if _, _, err := NewCapacity(p); !errors.As(err, &input) {
+		b, _, err := NewBody(p)
+		if err == nil {
+			_, _, err = NewCapacity(b)
+		}
+		if !errors.As(err, &input) {
 			t.Errorf("%+v: %v", s, err)
 		}
 	}
 	p.Strength = []Strength{{Action: KneeExtend, Angle: degrees(60), Moment: 1200}}
-	if _, warnings, err := NewCapacity(p); err != nil || len(warnings) != 1 {
+	if _, warnings, err := NewCapacity(bodyOf(t, p)); err != nil || len(warnings) != 1 {
 		t.Errorf("five times the usual: %v, %v", warnings, err)
 	}
 }
@@ -230,5 +246,29 @@ func TestRepetitions(t *testing.T) {
 		if _, ok := Brzycki.Maximum(reps); ok {
 			t.Errorf("accepts %d repetitions", reps)
 		}
+	}
+}
+
+func BenchmarkCapacityAt(b *testing.B) {
+	c := capacityOf(b, Person{Height: 1.70, Mass: 70})
+	sum := 0.0
+	for i := range b.N {
+		m, _ := c.At(KneeExtend, degrees(float64(i%90)), 0.5)
+		sum += m.Moment
+	}
+	if sum == 0 {
+		b.Fatal("no moment")
+	}
+}
+
+func BenchmarkShoulder(b *testing.B) {
+	c := capacityOf(b, Person{Height: 1.70, Mass: 70})
+	sum := 0.0
+	for i := range b.N {
+		e, _ := c.Shoulder(ArmAngles{Elevation: degrees(float64(i % 150)), Plane: degrees(40)}, ArmMoments{Elevation: 1, Horizontal: -1}, 0.5, 0)
+		sum += e.Moment
+	}
+	if sum == 0 {
+		b.Fatal("no moment")
 	}
 }

@@ -31,6 +31,9 @@ func (p Person) Check() ([]Warning, error) {
 		}
 	}
 	for _, l := range p.Limits {
+		if l.Motion < 0 || l.Motion >= NumActions {
+			return nil, refuse("limits", "name a motion such as knee flexion")
+		}
 		if !finite(float64(l.Angle)) || math.Abs(float64(l.Angle)) > math.Pi*1.1 {
 			return nil, refuse("limits: "+l.Motion.String(), "%.0f° is no joint angle; give degrees between -180 and 180", l.Angle.Degrees())
 		}
@@ -57,6 +60,8 @@ func (p Person) checkSize() error {
 		return refuse("age", "%.0f years is outside %.0f to %.0f; correct it, or leave the age out", p.Age, minAge, maxAge)
 	case p.Sex < reference.Unstated || p.Sex > reference.Male:
 		return refuse("sex", "give female, male, or leave it out")
+	case p.Segments < reference.DeLeva || p.Segments > reference.Dempster:
+		return refuse("segments", "give %v or %v", reference.DeLeva, reference.Dempster)
 	}
 	if index := p.Mass / (p.Height * p.Height); index < minIndex || index > maxIndex {
 		return refuse("mass", "%.1f kg does not go with a height of %.2f m; check both", p.Mass, p.Height)

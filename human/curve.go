@@ -11,12 +11,12 @@ import (
 // measured on the person rescales it; and what speed leaves of it.
 type curve interface {
 	isometric(angle planar.Angle) float64 // N·m, one limb
+	spread(angle planar.Angle) float64    // N·m, one standard deviation between people
 	concentric(speed float64) float64     // share left, speed >= 0 in rad/s
 }
 
 // standing tells how good a curve is.
 type standing struct {
-	relSD    float64      // spread between people over the moment
 	from, to planar.Angle // range in which anything was tested
 	source   reference.Source
 }
@@ -24,14 +24,24 @@ type standing struct {
 // legCurve is the published torque-angle-velocity curve of hip, knee or ankle,
 // mixed between age groups.
 type legCurve struct {
-	rows  [2]reference.TorqueRow
-	share [2]float64 // of the two age groups, adding up to 1
-	w, h  float64    // N, m
+	rows   [2]reference.TorqueRow
+	share  [2]float64 // of the two age groups, adding up to 1
+	relC1  float64    // standard deviation of C1 over C1
+	sdPeak float64    // rad, standard deviation of C3
+	w, h   float64    // N, m
 }
 
 func (c legCurve) isometric(angle planar.Angle) float64 {
 	a := float64(angle)
 	return c.share[0]*c.rows[0].Isometric(a, c.w, c.h) + c.share[1]*c.rows[1].Isometric(a, c.w, c.h)
+}
+
+// spread joins what people differ by in level (C1) and in the angle of the peak
+// (C3). The latter rules at the ends of the range: at the hip it is 20°.
+func (c legCurve) spread(angle planar.Angle) float64 {
+	d := planar.Angle(c.sdPeak)
+	slide := (c.isometric(angle+d) - c.isometric(angle-d)) / 2
+	return math.Hypot(c.relC1*c.isometric(angle), slide)
 }
 
 func (c legCurve) concentric(speed float64) float64 {
@@ -67,7 +77,8 @@ func newLegCurve(joint, action string, sex reference.Sex, p Person) (legCurve, s
 	for i, group := range []reference.AgeGroup{younger, older} {
 		mean, sd := reference.Torque(joint, action, sex, group)
 		c.rows[i] = mean
-		s.relSD += c.share[i] * sd.C1 / mean.C1
+		c.relC1 += c.share[i] * sd.C1 / mean.C1
+		c.sdPeak += c.share[i] * sd.C3
 		s.source = mean.Source
 	}
 	from, to := reference.Tested(joint)
@@ -78,11 +89,14 @@ func newLegCurve(joint, action string, sex reference.Sex, p Person) (legCurve, s
 // armCurve is a published level times a shape over angle.
 type armCurve struct {
 	level float64 // N·m at the largest value of the shape
+	relSD float64 // of the level, between people and between sources
 	shape func(planar.Angle) float64
 	limit float64 // rad/s, speed at which nothing is left
 }
 
 func (c armCurve) isometric(angle planar.Angle) float64 { return c.level * c.shape(angle) }
+
+func (c armCurve) spread(angle planar.Angle) float64 { return c.relSD * c.isometric(angle) }
 
 // concentric is Hill's hyperbola, normalised:
 //
@@ -137,7 +151,7 @@ func newArmCurve(a Action, sex reference.Sex, p Person) (armCurve, standing) {
 	}
 	mean := sum / n
 	between := math.Sqrt(max(0, sumSq/n-mean*mean)) / mean
-	s.relSD = math.Hypot(spread, between)
+	c.relSD = math.Hypot(spread, between)
 	c.level = mean * p.Mass * ageFactor(ageOf(p))
 	return c, s
 }

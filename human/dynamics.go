@@ -1,9 +1,9 @@
 package human
 
 import (
-	"gonum.org/v1/gonum/spatial/r3"
+	"math"
 
-	"steelyard/reference"
+	"gonum.org/v1/gonum/spatial/r3"
 )
 
 // Gravity is standard gravity, exact (3rd CGPM 1901), m/s², towards -y.
@@ -88,50 +88,21 @@ func JointLoads(dst []Wrench, chain []Rigid, root r3.Vec) {
 	}
 }
 
-// ArmChain places upper arm, forearm and hand of a body in a pose whose end is
-// the grip, wrist straight. Loads and motion are left zero.
-func (b *Body) ArmChain(p Pose) [3]Rigid {
-	wrist := r3.Add(p.Mid, r3.Scale(b.Links.Forearm, p.Lower()))
-	return [3]Rigid{
-		b.place(reference.SegUpperArm, p.Root, p.Upper(), p.Hinge),
-		b.place(reference.SegForearm, p.Mid, p.Lower(), p.Hinge),
-		b.place(reference.SegHand, wrist, p.Lower(), p.Hinge),
+// AngularVelocity returns the angular velocity (rad/s) that turns a segment
+// from one placement to another in dt seconds: the mean over the step, exact if
+// it is constant. The turn must be less than half a revolution.
+func AngularVelocity(from, to *Rigid, dt float64) r3.Vec {
+	// For a turn by θ about k:  ½ Σ e×e' = k·sin θ  and  Σ e·e' = 1 + 2·cos θ.
+	var axis r3.Vec
+	trace := 0.0
+	for i, e := range from.Axes {
+		axis = r3.Add(axis, r3.Scale(0.5, r3.Cross(e, to.Axes[i])))
+		trace += r3.Dot(e, to.Axes[i])
 	}
-}
-
-// LegChain places thigh, shank and foot of a body in a pose whose end is the
-// ankle, with the sole along toe (unit, heel to toe). The foot's centre of mass
-// is taken half-way between ankle height and sole (working estimate, no
-// source). Loads and motion are left zero.
-func (b *Body) LegChain(p Pose, toe r3.Vec) [3]Rigid {
-	foot := b.place(reference.SegFoot, p.End, toe, p.Hinge)
-	foot.Centre = b.onSole(p, toe, b.Segment(reference.SegFoot).Centre, b.Links.AnkleHeight/2)
-	return [3]Rigid{
-		b.place(reference.SegThigh, p.Root, p.Upper(), p.Hinge),
-		b.place(reference.SegShank, p.Mid, p.Lower(), p.Hinge),
-		foot,
+	sin := r3.Norm(axis)
+	if sin == 0 {
+		return r3.Vec{}
 	}
-}
-
-// SolePoint returns the point of the sole at a distance from the heel (m), for
-// a leg whose ankle is at the end of the pose: where a foot plate bears.
-func (b *Body) SolePoint(p Pose, toe r3.Vec, fromHeel float64) r3.Vec {
-	return b.onSole(p, toe, fromHeel, 0)
-}
-
-func (b *Body) onSole(p Pose, toe r3.Vec, fromHeel, above float64) r3.Vec {
-	up := r3.Cross(toe, p.Hinge) // square to the sole, towards the shank
-	along := r3.Scale(fromHeel-b.Links.HeelToAnkle, toe)
-	return r3.Add(p.End, r3.Add(along, r3.Scale(above-b.Links.AnkleHeight, up)))
-}
-
-// place lays one segment from its proximal joint along a unit vector. Its
-// sideways axis is the hinge.
-func (b *Body) place(s reference.Segment, proximal, along, hinge r3.Vec) Rigid {
-	m := b.Segment(s)
-	return Rigid{
-		Mass: m.Mass, Proximal: proximal, Centre: r3.Add(proximal, r3.Scale(m.Centre, along)),
-		Axes:    [3]r3.Vec{r3.Cross(along, hinge), along, hinge},
-		Inertia: [3]float64{m.Forward, m.Long, m.Sideways},
-	}
+	theta := math.Atan2(sin, (trace-1)/2)
+	return r3.Scale(theta/(sin*dt), axis)
 }

@@ -192,12 +192,8 @@ func TestMovingLegBalancesPower(t *testing.T) {
 	}
 	omegas := func(time float64) (w [3]r3.Vec) {
 		before, after := chainAt(time-h), chainAt(time+h)
-		now := chainAt(time)
 		for i := range w {
-			for k, axis := range now[i].Axes { // ω = ½ Σ e × de/dt
-				rate := r3.Scale(1/(2*h), r3.Sub(after[i].Axes[k], before[i].Axes[k]))
-				w[i] = r3.Add(w[i], r3.Scale(0.5, r3.Cross(axis, rate)))
-			}
+			w[i] = AngularVelocity(&before[i], &after[i], 2*h)
 		}
 		return w
 	}
@@ -231,6 +227,32 @@ func TestMovingLegBalancesPower(t *testing.T) {
 		}
 		rate := (energy(time+10*h) - energy(time-10*h)) / (20 * h)
 		near(t, fmt.Sprintf("power at %.2f s (W)", time), power, rate, 2e-3*(1+math.Abs(rate)))
+	}
+}
+
+func TestAngularVelocityOfAKnownTurn(t *testing.T) {
+	axis := r3.Unit(r3.Vec{X: 1, Y: -2, Z: 0.5})
+	from, to := Rigid{Axes: ground}, Rigid{}
+	for i, e := range from.Axes {
+		to.Axes[i] = turnAbout(e, axis, 2.5)
+	}
+	nearVec(t, "2.5 rad in half a second", AngularVelocity(&from, &to, 0.5), r3.Scale(5, axis), 1e-12)
+	nearVec(t, "at rest", AngularVelocity(&from, &from, 0.5), r3.Vec{}, 0)
+}
+
+// A trunk held level from the hips, face down: its weight times the distance
+// of its centre, .431 of the way from shoulders to hips (de Leva 1996, men,
+// .4346 of the mass), and the head's .0694.
+func TestLevelTrunk(t *testing.T) {
+	b := testBody(t)
+	for _, back := range []bool{false, true} {
+		f := TrunkAt(r3.Vec{Y: 1}, degrees(-90), back)
+		chain := b.TrunkChain(f)
+		loads := make([]Wrench, 2)
+		JointLoads(loads, chain[:], r3.Vec{})
+		trunk := 0.4346 * 82 * Gravity * (1 - 0.431) * b.Links.Trunk
+		head := 0.0694 * 82 * Gravity * (b.Links.HipToCrown - 0.5*242.9/1741*1.78)
+		near(t, "moment of both hips (N·m)", f.TrunkFlexion(loads[0].Moment), -(trunk + head), 1e-9) // extension holds it
 	}
 }
 

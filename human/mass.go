@@ -23,9 +23,12 @@ type SegmentMass struct {
 const headShare = 242.9 / 1741
 
 // Segment returns the inertia of one segment, from the set the person's sheet
-// chose. Dempster's hand ends at the knuckles, taken here at the grip, and its
-// foot runs from the ankle to the ball.
-func (b *Body) Segment(s reference.Segment) SegmentMass {
+// chose.
+func (b *Body) Segment(s reference.Segment) SegmentMass { return b.segments[s] }
+
+// segment computes one segment. Dempster's hand ends at the knuckles, taken
+// here at the grip, and its foot runs from the ankle to the ball.
+func (b *Body) segment(s reference.Segment) SegmentMass {
 	set := b.Person.Segments
 	r := reference.SegmentOf(set, b.Person.Sex, s)
 	length := b.lengthOf(s, set)
@@ -72,5 +75,5 @@ func (b *Body) lengthOf(s reference.Segment, set reference.SegmentSet) float64 {
 	case s == reference.SegFoot:
 		return l.Foot
 	}
-	panic("human: no segment " + string(s))
+	panic("human: no segment " + s.String())
 }

@@ -25,8 +25,8 @@ type Ranges [NumCoordinates]Interval
 // rangeMotions names the table's motion where it differs from the action.
 var rangeMotions = map[Action]string{ElbowExtend: "elbow hyperextension", KneeExtend: "knee hyperextension"}
 
-// newRanges takes the person's own limits where they are given, else the
-// published mean for the person's sex and age.
+// newRanges takes the own limits of a checked person where they are given, else
+// the published mean for the person's sex and age.
 func newRanges(p Person) (Ranges, []Warning, error) {
 	var out Ranges
 	var warnings []Warning
@@ -35,9 +35,6 @@ func newRanges(p Person) (Ranges, []Warning, error) {
 	}
 	own := reference.Source{Text: "this person's own limit", Mark: reference.Measured}
 	for _, l := range p.Limits {
-		if l.Motion < 0 || l.Motion >= NumActions {
-			return out, nil, refuse("limits", "name a motion such as knee flexion")
-		}
 		i := &out[l.Motion.Coordinate()]
 		end := &i.Max
 		if l.Motion.Sign() < 0 {

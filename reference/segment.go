@@ -27,21 +27,25 @@ func (s SegmentSet) String() string {
 	return [...]string{"de Leva 1996", "Dempster via Winter"}[s]
 }
 
-// Segment names a body segment together with the ends its fractions use.
-type Segment string
+// Segment is a body segment of the limb model.
+type Segment int
 
-// The segments the limb model uses. In the trunk the first end is the line of
-// the shoulders in de Leva and the line of the hips in Dempster.
 const (
-	SegHead     Segment = "head"
-	SegTrunk    Segment = "trunk"
-	SegUpperArm Segment = "upper arm"
-	SegForearm  Segment = "forearm"
-	SegHand     Segment = "hand"
-	SegThigh    Segment = "thigh"
-	SegShank    Segment = "shank"
-	SegFoot     Segment = "foot"
+	SegHead Segment = iota
+	SegTrunk
+	SegUpperArm
+	SegForearm
+	SegHand
+	SegThigh
+	SegShank
+	SegFoot
+	NumSegments // how many there are
 )
+
+// String returns the plain name of the segment.
+func (s Segment) String() string {
+	return [...]string{"head", "trunk", "upper arm", "forearm", "hand", "thigh", "shank", "foot"}[s]
+}
 
 // SegmentRow is one segment of one set.
 type SegmentRow struct {
@@ -57,17 +61,11 @@ type SegmentRow struct {
 
 // rowNames picks, for each segment, the row whose ends match the lengths of
 // this project: shank to the outer ankle bone, hand from the wrist to the tip
-// of the middle finger, trunk from mid-shoulders to mid-hips, head from the
-// crown to the base of the neck.
-var rowNames = map[SegmentSet]map[Segment]string{
-	DeLeva: {
-		SegHead: "head 2", SegTrunk: "trunk 3", SegUpperArm: "upper arm", SegForearm: "forearm",
-		SegHand: "hand 3", SegThigh: "thigh", SegShank: "shank 2", SegFoot: "foot",
-	},
-	Dempster: {
-		SegHead: "head neck", SegTrunk: "trunk", SegUpperArm: "upper arm", SegForearm: "forearm",
-		SegHand: "hand", SegThigh: "thigh", SegShank: "shank", SegFoot: "foot",
-	},
+// of the middle finger, trunk from mid-shoulders to mid-hips (in Dempster from
+// hips to shoulders), head from the crown to the base of the neck.
+var rowNames = [...][NumSegments]string{
+	DeLeva:   {"head 2", "trunk 3", "upper arm", "forearm", "hand 3", "thigh", "shank 2", "foot"},
+	Dempster: {"head neck", "trunk", "upper arm", "forearm", "hand", "thigh", "shank", "foot"},
 }
 
 // SegmentOf returns the row of a set for women or men. For [Unstated] it is
