@@ -118,7 +118,7 @@ type Outline struct {
 	At      Point    `json:"at"`
 	Radius  float64  `json:"radius,omitempty"`
 	Ellipse *Ellipse `json:"ellipse,omitempty"`
-	Trace   []Point  `json:"trace,omitempty"` // counter-clockwise, convex
+	Trace   []Point  `json:"trace,omitempty"` // from At; a hollow is bridged
 	Turn    Turn     `json:"turn"`
 }
 

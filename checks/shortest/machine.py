@@ -6,18 +6,23 @@ lengths of the ropes, the holding force from the growth of potential energy.
 
 import math
 
-from scipy.optimize import brentq
+from scipy.optimize import newton
 
 from rope import Rope
 
-# Half width of the stencil for derivatives, rad or m, and its weights: five
-# points, error H^4/30 of the fifth derivative.
-H = 4e-3
+# Derivatives are taken over five points, rad or m apart: error H^4/30 of the
+# fifth derivative. Where a rope runs over the corners of a traced plate its
+# second derivative jumps, and only closer points help.
 STENCIL = ((-2, 1 / 12), (-1, -8 / 12), (1, 8 / 12), (2, -1 / 12))
+H = 2e-3
+H_CORNERS = 2e-6
+FEW_CORNERS = 1000
 
-# Longest way of a tied link per step of the driver, m or rad, and of the driver.
-REACH = 0.2
+# Longest step of the driver, rad or m.
 STRIDE = 0.02
+
+# What a rope may be off its length, m: a few roundings of its pieces' sum.
+KEPT = 1e-14
 
 
 class Pose:
@@ -52,6 +57,8 @@ class Machine:
         poses = self._poses(self.at)
         self.whole = [r.length(poses) for r in self.ropes]
         self.tied = self._tie()
+        few = any(o.n < FEW_CORNERS for r in self.ropes for _, o, _ in r.over)
+        self.h = H_CORNERS if few else H
 
     def _tie(self):
         """Which link each kept rope moves: the first on its way that no earlier
@@ -98,12 +105,12 @@ class Machine:
         def excess(x):
             return rope.length(self._poses({**at, link: x})) - want
 
-        reach = 1e-3
-        while excess(x0 - reach) * excess(x0 + reach) > 0:
-            reach *= 2
-            if reach > REACH:
-                raise ValueError(f"rope {i} cannot keep its length")
-        return brentq(excess, x0 - reach, x0 + reach, xtol=1e-15, rtol=1e-15)
+        # Secants: the length grows almost evenly with the link's way. They end
+        # where rounding leaves no slope to follow.
+        x, _ = newton(excess, x0, x1=x0 + 1e-5, tol=1e-15, full_output=True, disp=False)
+        if abs(excess(x)) > KEPT:
+            raise ValueError(f"rope {i} cannot keep its length")
+        return x
 
     def energy(self, at):
         """Potential energy in J."""
@@ -135,7 +142,7 @@ class Machine:
 
     def position(self, q):
         self.follow(q)
-        beside = [(self.find(q + k * H), w / H) for k, w in STENCIL]
+        beside = [(self.find(q + k * self.h), w / self.h) for k, w in STENCIL]
         rates = {link: sum(w * at[link] for at, w in beside) for link in self.joints}
         poses = self._poses(self.at)
         lengths = [(r, [(r.length(self._poses(at)), w) for at, w in beside]) for r in self.ropes]
@@ -160,7 +167,7 @@ class Machine:
         kept = [k for k, link in enumerate(self.tied) if link is not None]
         if not kept or i != kept[-1]:
             return 0.0
-        return -sum(w / H * self.energy(self.find(q, k * H)) for k, w in STENCIL)
+        return -sum(w / self.h * self.energy(self.find(q, k * self.h)) for k, w in STENCIL)
 
     def _contact(self, poses, rates, drive):
         c = self.case.get("contact")
