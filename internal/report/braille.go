@@ -1,0 +1,223 @@
+package report
+
+import (
+	"math"
+	"strings"
+
+	"steelyard/evaluation"
+	"steelyard/internal/draw"
+	"steelyard/profile"
+)
+
+// dots is a field of raised dots, 2 × 4 to a character, from the top left.
+//
+// Source: Unicode block U+2800, Braille Patterns.
+type dots struct {
+	columns, rows int // characters
+	bits          []byte
+}
+
+// brailleBit is the bit of the dot in row y and column x of a character.
+var brailleBit = [4][2]byte{{0x01, 0x08}, {0x02, 0x10}, {0x04, 0x20}, {0x40, 0x80}}
+
+func newDots(columns, rows int) *dots {
+	return &dots{columns, rows, make([]byte, columns*rows)}
+}
+
+// set raises the dot at x from the left and y from the top; one outside the
+// field is left alone.
+func (d *dots) set(x, y int) {
+	if x >= 0 && y >= 0 && x < 2*d.columns && y < 4*d.rows {
+		d.bits[y/4*d.columns+x/2] |= brailleBit[y%4][x%2]
+	}
+}
+
+func (d *dots) row(r int) string {
+	var b strings.Builder
+	for _, bits := range d.bits[r*d.columns : (r+1)*d.columns] {
+		if bits == 0 {
+			b.WriteByte(' ')
+		} else {
+			b.WriteRune(0x2800 + rune(bits))
+		}
+	}
+	return b.String()
+}
+
+// plot is the curve's place on the field.
+type plot struct {
+	*dots
+	lo, hi float64 // of the upright axis
+	length float64 // of the level axis
+}
+
+func (p plot) x(v float64) int { return int(math.Round(v / p.length * float64(2*p.columns-1))) }
+func (p plot) y(v float64) int {
+	return int(math.Round((p.hi - v) / (p.hi - p.lo) * float64(4*p.rows-1)))
+}
+
+// line joins neighbouring values dot by dot; of every repeat dots along the
+// level axis it raises the first on.
+func (p plot) line(xs, ys []float64, on, repeat int) {
+	for i := 1; i < len(xs); i++ {
+		if math.IsNaN(ys[i-1]) || math.IsNaN(ys[i]) {
+			continue
+		}
+		x0, y0, x1, y1 := p.x(xs[i-1]), p.y(ys[i-1]), p.x(xs[i]), p.y(ys[i])
+		n := max(x1-x0, y1-y0, y0-y1, 1)
+		for k := range n + 1 {
+			x := x0 + int(math.Round(float64(k)*float64(x1-x0)/float64(n)))
+			if x%repeat < on {
+				p.set(x, y0+int(math.Round(float64(k)*float64(y1-y0)/float64(n))))
+			}
+		}
+	}
+}
+
+// shade raises every other dot of every other column between lo and hi.
+func (p plot) shade(xs, lo, hi []float64) {
+	for x := 0; x < 2*p.columns; x += 2 {
+		at := float64(x) / float64(2*p.columns-1) * p.length
+		k := nearest(xs, at)
+		if math.IsNaN(lo[k]) {
+			continue
+		}
+		for y := p.y(hi[k]); y <= p.y(lo[k]); y++ {
+			if (y+x/2)%2 == 0 {
+				p.set(x, y)
+			}
+		}
+	}
+}
+
+// upright raises every fourth dot of a column, for the bounds of the thirds.
+func (p plot) upright(v float64) {
+	for y := 0; y < 4*p.rows; y += 4 {
+		p.set(p.x(v), y)
+	}
+}
+
+// plotRows is the height of the curve in a terminal, in lines.
+const plotRows = 14
+
+// curve draws force over travel with its axes, thirds and band.
+func (t *terminal) curve(e *evaluation.Evaluation, u units) {
+	s := seriesOf(e, u)
+	y := draw.Span("", "", s.lift, s.lower, s.low, s.high).FromZero().Round()
+	ticks := draw.Ticks(y.Lo, y.Hi, 5)
+	gutter := 0
+	for _, k := range ticks {
+		gutter = max(gutter, cells(k.Label))
+	}
+	p := plot{newDots(min(t.columns, prose)-gutter-3, plotRows), y.Lo, y.Hi, s.travel[len(s.travel)-1]}
+	p.upright(p.length / 3)
+	p.upright(p.length * 2 / 3)
+	p.shade(s.travel, s.low, s.high)
+	if s.rubs {
+		p.line(s.travel, s.lower, 2, 5)
+	}
+	p.line(s.travel, s.lift, 1, 1)
+
+	t.line("Force at the " + plain(e.Model.Machine().Contact.Name) + " (" + u.force.Symbol() + ")")
+	t.line(strings.Repeat(" ", gutter+2) + thirdsRule(p.columns))
+	labels := map[int]string{}
+	for _, k := range ticks {
+		labels[p.y(k.Value)/4] = k.Label
+	}
+	for r := range p.rows {
+		edge := "│"
+		if labels[r] != "" {
+			edge = "┤"
+		}
+		t.line(padded(labels[r], gutter, draw.Right) + " " + edge + p.row(r))
+	}
+	t.levelAxis(gutter, p, u)
+	t.line("")
+	t.text(s.legend())
+}
+
+// thirdsRule names the thirds over n columns.
+func thirdsRule(n int) string {
+	names := []string{"lengthened", "middle", "shortened"}
+	var b strings.Builder
+	for i, name := range names {
+		w := (i+1)*n/3 - i*n/3 - 1
+		if w < len(name)+2 {
+			name = name[:max(0, min(len(name), w))]
+		}
+		left := (w - len(name)) / 2
+		b.WriteString("├" + strings.Repeat("─", max(0, left-1)) + " " + name + " " + strings.Repeat("─", max(0, w-left-len(name)-1)))
+	}
+	return b.String() + "┤"
+}
+
+func (t *terminal) levelAxis(gutter int, p plot, u units) {
+	rule := []rune(strings.Repeat("─", p.columns))
+	figures := []rune(strings.Repeat(" ", p.columns+8))
+	for _, k := range draw.Ticks(0, p.length, 6) {
+		at := p.x(k.Value) / 2
+		rule[min(at, p.columns-1)] = '┬'
+		label := []rune(k.Label)
+		copy(figures[max(0, at-len(label)/2):], label)
+	}
+	t.line(strings.Repeat(" ", gutter+1) + "└" + string(rule))
+	t.line(strings.Repeat(" ", gutter+2) + string(figures))
+	t.line(padded(titled("Travel", u.length), gutter+2+p.columns, draw.Right))
+}
+
+// series is the curve in the reader's units, gaps as NaN.
+type series struct {
+	travel, lift, hold, lower []float64
+	low, high                 []float64 // of the band; all NaN without one
+	rubs, banded              bool
+}
+
+func seriesOf(e *evaluation.Evaluation, u units) series {
+	c := &e.Curve
+	s := series{travel: every(c.Travel, u.length), rubs: e.Rubs(), banded: e.Band != nil}
+	s.lift, s.hold, s.lower = every(c.Lift, u.force), every(c.Hold, u.force), every(c.Lower, u.force)
+	s.low, s.high = make([]float64, len(c.Travel)), make([]float64, len(c.Travel))
+	for i := range c.Travel {
+		s.low[i], s.high[i] = math.NaN(), math.NaN()
+		if !c.Has(i) {
+			s.lift[i], s.hold[i], s.lower[i] = math.NaN(), math.NaN(), math.NaN()
+		} else if s.banded {
+			s.low[i], s.high[i] = u.force.FromSI(e.Band.Between[i].Low), u.force.FromSI(e.Band.Between[i].High)
+		}
+	}
+	return s
+}
+
+func (s series) legend() string {
+	text := "Full line: lifting"
+	if s.rubs {
+		text += "; broken line: lowering"
+	} else {
+		text = "Full line: lifting, holding and lowering alike"
+	}
+	if s.banded {
+		text += "; dots: where lifting may lie, 19 times in 20"
+	}
+	return text + "."
+}
+
+// gapsOf lists the stretches without a force: first and last position, reason.
+func gapsOf(c *profile.Curve) []gap {
+	var out []gap
+	for i := range c.Travel {
+		if c.Has(i) {
+			continue
+		}
+		if n := len(out); n > 0 && out[n-1].last == i-1 && out[n-1].reason == c.Gap[i] {
+			out[n-1].last = i
+			continue
+		}
+		out = append(out, gap{i, i, c.Gap[i]})
+	}
+	return out
+}
+
+type gap struct {
+	first, last int
+	reason      profile.Reason
+}

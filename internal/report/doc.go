@@ -1,0 +1,32 @@
+// Package report shows one evaluation to a person: pages to print (PDF, SVG,
+// PNG), one self-contained HTML file, and text for a terminal.
+//
+// All of them tell the same in the same order: what the machine is and how it
+// is set, plain words, the side view with the load ribbon, the curve over the
+// travel, the numbers, the settings, the measurements and how sure they make
+// it, and what to take care of. Nothing here computes mechanics: every number
+// is read from an [evaluation.Evaluation] or from the machine followed to a
+// place by package mechanism.
+//
+// # The load ribbon
+//
+// The load is drawn where it is felt: along the contact's real path stands a
+// band as wide as the force there, full up to what is certain and hatched from
+// there to the furthest the measurements allow. Where the machine pushes the
+// person on, the band stands on the path's other side; where there is no force
+// to tell, only the path is dotted.
+//
+// # Files
+//
+//	report.go  html.go  terminal.go   the three forms
+//	facts.go                          one place on the travel, ready to be drawn
+//	sideview.go  positions.go         the machine in its plane
+//	machine.go  rope.go  load.go      links, what pulls on them, what hangs on them
+//	arms.go                           moment arms
+//	ribbon.go  sign.go                the load ribbon, alone as a sign
+//	curve.go  stroke.go  braille.go   over travel, over time, in a terminal
+//	tables.go  readings.go            numbers
+//	cautions.go                       care, and what the engine assumes
+//
+// Lengths on paper are mm; everything else is SI until it is written.
+package report

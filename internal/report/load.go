@@ -1,0 +1,105 @@
+package report
+
+import (
+	"math"
+
+	"steelyard/internal/draw"
+	"steelyard/mechanism"
+	"steelyard/planar"
+)
+
+const quarter planar.Angle = math.Pi / 2
+
+// Sizes of loads whose size no sheet tells, m: a disc whose area, and a stack
+// whose height, grow with its mass. For the eye only.
+const (
+	discRadius  = 0.036 // per root of a kg
+	stackWide   = 0.26
+	stackHeight = 0.006 // per kg
+	stackLeast  = 0.10
+	stackMost   = 0.70
+	stackPlate  = 0.03
+)
+
+// weightRadius returns the radius of a weight as a disc, from its inertia if
+// the sheet gave a diameter: I = m r²/2.
+func weightRadius(w *mechanism.Weight) float64 {
+	if w.Inertia > 0 {
+		return math.Sqrt(2 * w.Inertia / w.Mass)
+	}
+	return discRadius * math.Sqrt(w.Mass)
+}
+
+func stackSize(w *mechanism.Weight) float64 {
+	return min(max(stackHeight*w.Mass, stackLeast), stackMost)
+}
+
+// weightBox returns the corners of a weight's picture about its place, m.
+func weightBox(m *mechanism.Machine, w *mechanism.Weight) (lo, hi planar.Vec) {
+	if isStack(m, w.Link) {
+		return planar.Vec{X: -stackWide / 2, Y: -stackSize(w)}, planar.Vec{X: stackWide / 2}
+	}
+	r := weightRadius(w)
+	return planar.Vec{X: -r, Y: -r}, planar.Vec{X: r, Y: r}
+}
+
+// weightShape returns a disc, or for a stack the block that hangs below its
+// rope's end.
+func (s *stage) weightShape(f *facts, w *mechanism.Weight) draw.Path {
+	at := f.State.Pose(w.Link).Point(w.At)
+	if !isStack(s.m, w.Link) {
+		return draw.Circle(s.frame.At(at), s.frame.Len(weightRadius(w)))
+	}
+	lo, hi := weightBox(s.m, w)
+	a, b := s.frame.At(at.Add(lo)), s.frame.At(at.Add(hi))
+	return draw.Rect{X: a.X, Y: b.Y, W: b.X - a.X, H: a.Y - b.Y}.Path()
+}
+
+// loads draws plates as discs and stacks as blocks, each with its centre.
+func (s *stage) loads(f *facts) {
+	for i := range s.m.Weights {
+		w := &s.m.Weights[i]
+		if w.Mass == 0 {
+			continue
+		}
+		shape := s.weightShape(f, w)
+		s.Fill(shape, draw.Alpha(s.th.Load, 0.16))
+		s.Stroke(shape, s.pen(0.18, s.th.Load))
+		s.names.AvoidLine(shape)
+		if isStack(s.m, w.Link) {
+			s.plates(f, w)
+			continue
+		}
+		at := s.frame.At(f.State.Pose(w.Link).Point(w.At))
+		s.Fill(draw.Circle(at, 0.22*s.text), s.th.Load)
+	}
+	for i := range s.m.Chains {
+		s.chain(f, &s.m.Chains[i])
+	}
+}
+
+// plates rules a stack into plates.
+func (s *stage) plates(f *facts, w *mechanism.Weight) {
+	at := f.State.Pose(w.Link).Point(w.At)
+	lo, hi := weightBox(s.m, w)
+	for y := hi.Y - stackPlate; y > lo.Y+stackPlate/2; y -= stackPlate {
+		a, b := s.frame.At(at.Add(planar.Vec{X: lo.X, Y: y})), s.frame.At(at.Add(planar.Vec{X: hi.X, Y: y}))
+		s.Stroke(draw.Polyline(a, b), s.pen(0.06, s.th.Load))
+	}
+}
+
+// chain draws a hanging chain as a row of dots down to the floor, and what
+// lies there as a heap.
+func (s *stage) chain(f *facts, c *mechanism.Chain) {
+	top := f.State.Pose(c.Link).Point(c.At)
+	foot := planar.Vec{X: top.X, Y: max(c.Floor, top.Y-c.Length)}
+	pen := s.pen(0.3, s.th.Load)
+	pen.Dash = []float64{0.01 * s.text, 0.45 * s.text}
+	s.Stroke(draw.Polyline(s.frame.At(top), s.frame.At(foot)), pen)
+	if foot.Y == c.Floor {
+		at := s.frame.At(foot)
+		wide := draw.Point{X: 0.9 * s.text}
+		s.Stroke(draw.Polyline(at.Sub(wide), at.Add(wide)), pen)
+		s.GroundLine(at.Sub(wide.Scale(2)), at.Add(wide.Scale(2)))
+	}
+}

@@ -1,0 +1,212 @@
+package report
+
+import (
+	"math"
+
+	"steelyard/evaluation"
+	"steelyard/internal/draw"
+	"steelyard/planar"
+	"steelyard/profile"
+)
+
+// ribbon is the load ribbon before it has a place on paper: by position of the
+// curve, where the contact is, on which side of its path a resisting force
+// stands, and how large it is.
+type ribbon struct {
+	base  []planar.Vec // m
+	side  []planar.Vec // unit
+	force []float64    // N, lifting; NaN where there is none
+	low   []float64    // N, of the band; equal to force without one
+	high  []float64
+	third [2]int // positions at which the middle third begins and ends
+	full  float64
+}
+
+// straightTurn is the turn of the path below which it counts as straight.
+const straightTurn = 5 * planar.Degree
+
+// ribbonOf reads the ribbon from an evaluation. It stands on the hollow path's
+// outer side, where it cannot fold; on a straight path on the side away from
+// the machine.
+func ribbonOf(e *evaluation.Evaluation) ribbon {
+	c := &e.Curve
+	r := ribbon{full: greatest(e)}
+	sign := outerSide(e)
+	for k, row := range e.Rows {
+		r.base = append(r.base, e.Sweep.Contact[row])
+		r.side = append(r.side, e.Sweep.Tangent[row].Perp().Scale(sign))
+		f, lo, hi := c.Lift[k], c.Lift[k], c.Lift[k]
+		if e.Band != nil {
+			lo, hi = e.Band.Between[k].Low, e.Band.Between[k].High
+		}
+		if !c.Has(k) {
+			f, lo, hi = math.NaN(), math.NaN(), math.NaN()
+		}
+		r.force, r.low, r.high = append(r.force, f), append(r.low, lo), append(r.high, hi)
+	}
+	for i := range r.third {
+		r.third[i] = nearest(c.Travel, c.Length()*float64(i+1)/3)
+	}
+	return r
+}
+
+// outerSide returns +1 if the outer side lies left of the way, else -1.
+func outerSide(e *evaluation.Evaluation) float64 {
+	turn := planar.Angle(0)
+	at := func(k int) planar.Vec { return e.Sweep.Tangent[e.Rows[k]] }
+	for k := 1; k < len(e.Rows); k++ {
+		turn += (at(k).Angle() - at(k-1).Angle()).Normalized()
+	}
+	if math.Abs(float64(turn)) > float64(straightTurn) {
+		return math.Copysign(1, float64(-turn))
+	}
+	middle := e.Rows[len(e.Rows)/2]
+	var centre planar.Vec
+	n := 0.0
+	for l := range len(e.Model.Machine().Links) + 1 {
+		for _, p := range attached(e.Model.Machine(), linkID(l)) {
+			centre = centre.Add(e.Sweep.Pose(middle, linkID(l)).Point(p))
+			n++
+		}
+	}
+	away := e.Sweep.Contact[middle].Sub(centre.Scale(1 / n))
+	return math.Copysign(1, e.Sweep.Tangent[middle].Cross(away))
+}
+
+// placed is a ribbon on paper: perNewton is its width in mm for each N.
+type placed struct {
+	ribbon
+	frame     draw.Frame
+	perNewton float64
+}
+
+// place gives the ribbon a frame, and the width full mm at its widest.
+func (r ribbon) place(fr draw.Frame, full float64) placed {
+	p := placed{ribbon: r, frame: fr}
+	if r.full > 0 {
+		p.perNewton = full / r.full
+	}
+	return p
+}
+
+// edge returns where the ribbon's edge is at position k for a force in N.
+func (p placed) edge(k int, force float64) draw.Point {
+	n := draw.Point{X: p.side[k].X, Y: -p.side[k].Y}
+	return p.frame.At(p.base[k]).Add(n.Scale(force * p.perNewton))
+}
+
+// edges returns the ribbon's edge over the positions from to to-1.
+func (p placed) edges(from, to int, force func(k int) float64) []draw.Point {
+	var out []draw.Point
+	for k := from; k < to; k++ {
+		out = append(out, p.edge(k, force(k)))
+	}
+	return out
+}
+
+// sure returns the part of the force at k that is there whatever the band: the
+// end of it nearer to nothing, or nothing.
+func (p placed) sure(k int) float64 {
+	switch {
+	case p.low[k] > 0:
+		return p.low[k]
+	case p.high[k] < 0:
+		return p.high[k]
+	}
+	return 0
+}
+
+// draw draws the ribbon: full where it is sure, hatched where it is not, cut
+// at the thirds, with the path under it and dots along the path at gaps.
+func (p placed) draw(pg *draw.Page, text float64, th draw.Theme) {
+	for _, run := range p.runs() {
+		from, to := run[0], run[1]
+		path := p.edges(from, to, func(int) float64 { return 0 })
+		sure := p.edges(from, to, p.sure)
+		pg.Fill(area(path, sure), mix(th.Load, th.Paper, 0.34))
+		low, high := p.edges(from, to, func(k int) float64 { return p.low[k] }), p.edges(from, to, func(k int) float64 { return p.high[k] })
+		open := area(low, high)
+		pg.Fill(open, mix(th.Load, th.Paper, 0.08))
+		pg.Hatch(open, math.Pi/4, 0.36*text, draw.Pen{Width: 0.06 * text, Color: th.Load})
+		pg.Stroke(draw.Polyline(high...), draw.Pen{Width: 0.05 * text, Color: th.Load})
+		pg.Stroke(draw.Polyline(p.edges(from, to, func(k int) float64 { return p.force[k] })...), draw.Pen{Width: 0.16 * text, Color: th.Load})
+	}
+	p.cuts(pg, text, th)
+	p.path(pg, text, th)
+}
+
+// cuts parts the ribbon at the bounds of the thirds.
+func (p placed) cuts(pg *draw.Page, text float64, th draw.Theme) {
+	for _, k := range p.third {
+		reach := p.high[k]
+		if math.IsNaN(reach) {
+			continue
+		}
+		past := 0.5 * text / p.perNewton
+		line := draw.Polyline(p.edge(k, 0), p.edge(k, reach+past))
+		pg.Stroke(line, draw.Pen{Width: 0.34 * text, Color: th.Paper, Cap: draw.ButtCap})
+		pg.Stroke(line, draw.Pen{Width: 0.07 * text, Color: th.Ink, Cap: draw.ButtCap})
+	}
+}
+
+// path draws the contact's way: a ring at its start, a head at its end, dots
+// where there is no force.
+func (p placed) path(pg *draw.Page, text float64, th draw.Theme) {
+	all := p.edges(0, len(p.base), func(int) float64 { return 0 })
+	dotted := draw.Pen{Width: 0.16 * text, Color: th.Warn, Dash: []float64{0.02 * text, 0.4 * text}}
+	pg.Stroke(draw.Polyline(all...), dotted)
+	for _, run := range p.runs() {
+		pg.Stroke(draw.Polyline(all[run[0]:run[1]]...), draw.Pen{Width: 0.2 * text, Color: th.Load})
+	}
+	last := len(all) - 1
+	pg.Arrow(all[last-1].Lerp(all[last], -8), all[last], draw.Pen{Width: 0.2 * text, Color: th.Load})
+	pg.Fill(draw.Circle(all[0], 0.3*text), th.Paper)
+	pg.Stroke(draw.Circle(all[0], 0.3*text), draw.Pen{Width: 0.16 * text, Color: th.Load})
+}
+
+// outline returns the closed edge of all the ribbon may cover, for labels to
+// keep off.
+func (p placed) outlines() []draw.Path {
+	var out []draw.Path
+	for _, run := range p.runs() {
+		out = append(out, area(p.edges(run[0], run[1], func(k int) float64 { return min(0, p.low[k]) }),
+			p.edges(run[0], run[1], func(k int) float64 { return max(0, p.high[k]) })))
+	}
+	return out
+}
+
+// runs returns the stretches [from, to) of positions that have a force.
+func (r ribbon) runs() [][2]int {
+	var out [][2]int
+	from := 0
+	for k := range len(r.force) + 1 {
+		if k == len(r.force) || math.IsNaN(r.force[k]) {
+			if k > from+1 {
+				out = append(out, [2]int{from, k})
+			}
+			from = k + 1
+		}
+	}
+	return out
+}
+
+// area returns the closed path along a and back along b.
+func area(a, b []draw.Point) draw.Path {
+	p := draw.Polyline(a...)
+	for i := len(b) - 1; i >= 0; i-- {
+		p.Line(b[i])
+	}
+	p.Close()
+	return p
+}
+
+// reason returns the words for a gap.
+func (g gap) words() string {
+	switch g.reason {
+	case profile.DeadPoint:
+		return "no force: dead point"
+	case profile.Slack:
+		return "no force: rope slack"
+	}
+	return "out of reach"
+}

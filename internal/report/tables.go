@@ -1,0 +1,174 @@
+package report
+
+import (
+	"math"
+	"strings"
+
+	"steelyard/evaluation"
+	"steelyard/internal/draw"
+	"steelyard/profile"
+	"steelyard/quantity"
+	"steelyard/sheet"
+)
+
+// places is how many rows of the sweep the travel table shows, both ends
+// included.
+const places = 11
+
+// travelTable tells the force along the travel, at evenly spaced places.
+func travelTable(e *evaluation.Evaluation, u units) draw.Table {
+	t := draw.Table{Columns: numeric(titled("Travel", u.length))}
+	if e.Rubs() {
+		t.Columns = append(t.Columns, numeric(titled("Lifting", u.force), titled("Holding", u.force), titled("Lowering", u.force))...)
+	} else {
+		t.Columns = append(t.Columns, numeric(titled("Force", u.force))...)
+	}
+	if e.Band != nil {
+		t.Columns = append(t.Columns, numeric("may lie between")...)
+	}
+	t.Columns = append(t.Columns, numeric("Lift ratio", titled("Effective mass", u.mass))...)
+	for i := range places {
+		t.Rows = append(t.Rows, travelRow(e, u, nearest(e.Curve.Travel, e.Curve.Length()*float64(i)/(places-1))))
+	}
+	return t
+}
+
+// travelRow writes position k of the curve.
+func travelRow(e *evaluation.Evaluation, u units, k int) []string {
+	c := &e.Curve
+	row := []string{column(c.Travel[k], u.length)}
+	forces := [][]float64{c.Lift}
+	if e.Rubs() {
+		forces = [][]float64{c.Lift, c.Hold, c.Lower}
+	}
+	if !c.Has(k) {
+		row = append(row, c.Gap[k].String())
+		return append(row, make([]string, len(forces)-1)...)
+	}
+	for _, f := range forces {
+		row = append(row, column(f[k], u.force))
+	}
+	if e.Band != nil {
+		row = append(row, between(e.Band.Between[k], u.force))
+	}
+	sw, i := e.Sweep, e.Rows[k]
+	return append(row, decimal(sw.LiftRatio[i], 2), column(sw.Mass[i], u.mass))
+}
+
+func between(in profile.Interval, u quantity.Unit) string {
+	return column(in.Low, u) + " – " + column(in.High, u)
+}
+
+// nearest returns the index of the number in xs closest to x.
+func nearest(xs []float64, x float64) int {
+	best := 0
+	for i, v := range xs {
+		if math.Abs(v-x) < math.Abs(xs[best]-x) {
+			best = i
+		}
+	}
+	return best
+}
+
+func numeric(titles ...string) []draw.Column {
+	var out []draw.Column
+	for _, t := range titles {
+		out = append(out, draw.Column{Title: t, Align: draw.Right})
+	}
+	return out
+}
+
+func worded(titles ...string) []draw.Column {
+	var out []draw.Column
+	for _, t := range titles {
+		out = append(out, draw.Column{Title: t})
+	}
+	return out
+}
+
+// settingsTable tells how the machine is set and how else it could be.
+func settingsTable(e *evaluation.Evaluation) draw.Table {
+	t := draw.Table{Columns: worded("Setting", "Now", "Can be", "Notes")}
+	for _, s := range e.Sheet.Settings {
+		t.Rows = append(t.Rows, []string{s.Name, chosen(e.Built, s.Name), allowed(s), s.Notes})
+	}
+	return withoutEmpty(t)
+}
+
+func chosen(b *sheet.Built, setting string) string {
+	for _, c := range b.Choices {
+		if c.Setting == setting {
+			return c.Value
+		}
+	}
+	return ""
+}
+
+func allowed(s sheet.Setting) string {
+	if len(s.Values) > 0 {
+		return strings.Join(s.Values, ", ")
+	}
+	return s.From + " to " + s.To + " by " + s.Step
+}
+
+// measurementsTable lists the numbers that carry a ±.
+func measurementsTable(e *evaluation.Evaluation, u units) draw.Table {
+	t := draw.Table{Columns: []draw.Column{{Title: "Measured"}, {Title: "Value", Align: draw.Right}, {Title: "How"}}}
+	for _, m := range e.Built.Measurements {
+		if m.Spread > 0 {
+			q := quantity.Quantity{Value: m.Value, Spread: m.Spread, Unit: m.Unit}
+			t.Rows = append(t.Rows, []string{m.Name, q.Format(u.system), m.How})
+		}
+	}
+	return withoutEmpty(t)
+}
+
+// takenAsExact lists the numbers without a ±, as one sentence.
+func takenAsExact(e *evaluation.Evaluation, u units) string {
+	var all []string
+	for _, m := range e.Built.Measurements {
+		if m.Spread == 0 {
+			all = append(all, m.Name+" "+quantity.Quantity{Value: m.Value, Unit: m.Unit}.Format(u.system))
+		}
+	}
+	if len(all) == 0 {
+		return ""
+	}
+	return "Without a ±, and so taken as exact: " + strings.Join(all, "; ") + "."
+}
+
+// again says which measurement to repeat first, and for what.
+func again(e *evaluation.Evaluation, u units) []string {
+	if e.Band == nil {
+		return []string{"No number in the sheet carries a ±. Add one to each number that was measured, and the report will say how sure it is and what to measure again first."}
+	}
+	var out []string
+	if n, ok := e.Band.Dominant(); ok {
+		out = append(out, "Measure again first: "+n.Measurement.Name+". It makes up "+percent(n.Share)+" of the variance of the force; known exactly it would narrow the band from ±"+
+			u.Force(n.Half)+" to ±"+u.Force(n.Without)+".")
+		if peak, ok := e.Band.DominantFor(profile.PeakForce); ok && peak.Measurement.Name != n.Measurement.Name {
+			out = append(out, "For the peak alone it is "+peak.Measurement.Name+": from ±"+u.Force(peak.Half)+" to ±"+u.Force(peak.Without)+".")
+		}
+	}
+	return out
+}
+
+// withoutEmpty leaves out the columns in which no row says anything.
+func withoutEmpty(t draw.Table) draw.Table {
+	var out draw.Table
+	out.Rows = make([][]string, len(t.Rows))
+	for c, col := range t.Columns {
+		said := false
+		for _, row := range t.Rows {
+			said = said || strings.TrimSpace(row[c]) != ""
+		}
+		if !said {
+			continue
+		}
+		out.Columns = append(out.Columns, col)
+		for r, row := range t.Rows {
+			out.Rows[r] = append(out.Rows[r], row[c])
+		}
+	}
+	return out
+}
