@@ -81,7 +81,7 @@ func TestLeverReadings(t *testing.T) {
 // against the closed form: relative variances of m, a and b add up
 // (JCGM 100:2008 eq. 12).
 func TestBandsAgree(t *testing.T) {
-	e := run(t, pressSheet, Options{Draws: 4096})
+	e := run(t, pressSheet, Options{Draws: 1024})
 	linear, err := e.Linear()
 	if err != nil {
 		t.Fatal(err)

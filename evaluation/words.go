@@ -30,11 +30,14 @@ func (Imperial) Short(m float64) string { return strconv.FormatFloat(m/0.0254, '
 // it is so, the time course, and what else the reader should know.
 func (e *Evaluation) Words(f Formatter) []string {
 	words := []string{e.headline(f)}
-	r := &e.Readings[profile.Lifting]
 	if e.Band != nil {
-		words = append(words, e.Band.Words(f)...)
+		more := e.Band.Words(f)
+		if e.sureOfPeak() {
+			more = more[1:] // the headline has said it
+		}
+		words = append(words, more...)
 	} else {
-		words = append(words, profile.Words(*r, f)...)
+		words = append(words, profile.Words(e.Readings[profile.Lifting], f)[1:]...)
 		words = append(words, "No number in the sheet carries a ±, so nothing is said about how sure this is.")
 	}
 	words = append(words, e.strokeWords(f)...)
@@ -44,20 +47,45 @@ func (e *Evaluation) Words(f Formatter) []string {
 	return append(words, e.Notes...)
 }
 
+// samePlace is how far apart two shares of the travel may lie and still be
+// called one place.
+const samePlace = 0.1
+
+// sureOfPeak reports whether the headline has already said where it is hardest
+// as closely as it is known.
+func (e *Evaluation) sureOfPeak() bool {
+	if w, ok := e.Band.Verdict.Loads(); ok && w == profile.Evenly {
+		return true
+	}
+	at := e.Band.Reading(profile.PeakShare)
+	return at.High-at.Low < samePlace
+}
+
 // headline is the one sentence to remember: hardest where, how much, why, and
 // what becomes of it.
 func (e *Evaluation) headline(f Formatter) string {
 	r := &e.Readings[profile.Lifting]
 	peak, least := &e.Causes[0], &e.Causes[1]
 	if r.Loads == profile.Evenly {
-		return fmt.Sprintf("Much the same all the way: %s at the most, %s.", f.Force(r.Peak.Force), peak.Because(f))
+		return fmt.Sprintf("Much the same all the way: %s at the most, %s.", e.ranged(profile.PeakForce, f), peak.Because(f))
 	}
 	verb := "lets off to"
 	if r.Least.Share < r.Peak.Share {
 		verb = "lightest is"
 	}
-	return fmt.Sprintf("Hardest %s: %s, %s; %s %s %s, %s.", place(r.Peak.Share), f.Force(r.Peak.Force), peak.Because(f),
-		verb, f.Force(r.Least.Force), place(r.Least.Share), least.Because(f))
+	return fmt.Sprintf("Hardest %s: %s, %s; %s %s %s, %s.", place(r.Peak.Share), e.ranged(profile.PeakForce, f), peak.Because(f),
+		verb, e.ranged(profile.LeastForce, f), place(r.Least.Share), least.Because(f))
+}
+
+// ranged writes a force of the lifting curve, and the range it may lie in if
+// that is known.
+func (e *Evaluation) ranged(q profile.Reading, f Formatter) string {
+	force := f.Force(e.Readings[profile.Lifting].Value(q))
+	if e.Band == nil {
+		return force
+	}
+	in := e.Band.Reading(q)
+	return fmt.Sprintf("%s (%s to %s)", force, f.Force(in.Low), f.Force(in.High))
 }
 
 // place names a share of the travel as a coach would.
