@@ -46,10 +46,14 @@ func (c *Chain) lifted(height float64) (length, slope float64) {
 
 func (st *State) applyChain(c *Chain, mo motion) {
 	p := st.pose[c.Link].Point(c.At)
-	length, _ := c.lifted(p.Y)
+	length, grows := c.lifted(p.Y)
 	weight := c.Density * length * st.model.gravity[0]
-	// Only what is off the floor moves; links picked up join at rest.
 	inertia := c.Density * length * st.pointAccel(c.Link, p, mo).Y
+	// Links picked up must be brought to speed, which takes λv² and is lost;
+	// those laid down take theirs to the floor.
+	if rise := st.velocity(c.Link, p).Y * mo.rate; rise > 0 {
+		inertia += c.Density * grows * rise * rise
+	}
 	st.applied[c.Link] = st.applied[c.Link].plus(st.wrenchAt(c.Link, p, vec{Y: -weight - inertia}), 1)
 }
 

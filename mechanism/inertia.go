@@ -11,6 +11,10 @@ type Inertia struct {
 // Inertia returns the effective mass at the contact and its slope. With it the
 // force of a frictionless stroke is F = static + m·s̈ + ½·m′·ṡ². Rates must be
 // known; where the contact stands still both are infinite.
+//
+// A chain that leaves the floor or comes down on it is not conservative: with
+// λ its mass per metre and ẏ its speed, lifting takes ½λẏ² more at its hook than
+// m′ says and lowering as much less.
 func (st *State) Inertia() Inertia {
 	md := st.model
 	m, slope := 0.0, 0.0 // per unit of driver: kg·m² (or kg) and its growth

@@ -112,11 +112,11 @@ func (st *State) newton(g *group, f *lu) *Stop {
 		}
 		last = worst
 		if _, ok := st.factorGroup(g, f); !ok {
-			return st.stopAt(DeadPoint, st.groupName(g), g.links[0], "motion there is undetermined", "end the travel before it")
+			return st.stopGroup(DeadPoint, g, "motion there is undetermined", "end the travel before it")
 		}
 		st.correct(g, f)
 	}
-	return st.stopAt(OutOfReach, st.groupName(g), g.links[0], fmt.Sprintf("the loop still gapes by %.3g mm", last*1000), "shorten the travel or check the points")
+	return st.stopGroup(OutOfReach, g, fmt.Sprintf("the loop still gapes by %.3g mm", last*1000), "shorten the travel or check the points")
 }
 
 // correct takes one Newton step in the group's coordinates.

@@ -28,7 +28,7 @@ func (st *State) Rates() error {
 	for i := range st.model.groups {
 		g, f := &st.model.groups[i], &st.groups[i]
 		if _, ok := st.factorGroup(g, f); !ok {
-			return st.stopAt(DeadPoint, st.groupName(g), g.links[0], "the links are in line, motion or force is lost", "end the travel before it")
+			return st.stopGroup(DeadPoint, g, "the links are in line, motion or force is lost", "end the travel before it")
 		}
 		st.groupVelocity(g, f)
 		st.groupAcceleration(g, f)

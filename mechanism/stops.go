@@ -19,10 +19,23 @@ func (st *State) groupName(g *group) string {
 	return strings.Join(names, " with ")
 }
 
-// stopAt makes a Stop placed at a link's centre of mass.
-func (st *State) stopAt(kind StopKind, part string, l LinkID, detail, cure string) *Stop {
-	return &Stop{Kind: kind, Part: part, Driver: st.q, Slides: st.slides(),
-		Place: st.pose[l].Point(st.model.bodies[l].center), Detail: detail, Cure: cure}
+// stopGroup makes a Stop for a group of links, placed at a pin between two of
+// them where there is one.
+func (st *State) stopGroup(kind StopKind, g *group, detail, cure string) *Stop {
+	s := &Stop{Kind: kind, Part: st.groupName(g), Driver: st.q, Slides: st.slides(), Detail: detail, Cure: cure}
+	s.Place = st.pose[g.links[0]].Point(st.model.bodies[g.links[0]].center)
+	st.number(g)
+	inner := false
+	for _, ci := range g.constraints {
+		c := &st.model.constraints[ci]
+		if c.kind != pinned && c.kind != guided || inner {
+			continue
+		}
+		j := &st.model.machine.Joints[c.index]
+		s.Place = st.pose[j.B].Point(j.At)
+		inner = st.local[j.A] >= 0 && st.local[j.B] >= 0
+	}
+	return s
 }
 
 // stopDyad says where the dyad's links came in line, beyond which they do not

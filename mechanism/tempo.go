@@ -37,6 +37,9 @@ func smooth(t float64) (x, v, a float64) {
 // in all. Inertia and damping act besides the static loads and, where there is
 // any, friction. The whole travel must be free of gaps.
 func (md *Model) Stroke(sw *Sweep, tempo Tempo, n int) (*Stroke, error) {
+	if n < 8 {
+		return nil, fmt.Errorf("tempo: %d rows are too few to show a repetition; ask for at least 8", n)
+	}
 	total := tempo.Up + tempo.Top + tempo.Down + tempo.Bottom
 	for _, t := range []float64{tempo.Up, tempo.Top, tempo.Down, tempo.Bottom} {
 		if !(t >= 0 && t <= 60) {
