@@ -8,6 +8,10 @@ import (
 const (
 	// sampleTurn is the turn between samples of a curve, 2° in rad.
 	sampleTurn = 2 * math.Pi / 180
+	// backwards is the cosine of the angle between curve and chord from which the
+	// curve is said to double back, 120°. The round end of a slim outline, with no
+	// point at its tip, comes near 90°.
+	backwards = -0.5
 	// fewest and most samples on one piece of a curve between traced points.
 	fewest, most = 4, 64
 )
@@ -91,8 +95,8 @@ func (c *curve) at(x float64) (p, d Vec) {
 }
 
 // samples returns points of the curve about sampleTurn apart. It returns an
-// error if the curve runs against the chord between two traced points, in a
-// loop or a bulge that nobody traced.
+// error if the curve doubles back between two traced points, in a bulge that
+// nobody traced, or crosses itself.
 func (c *curve) samples() ([]sample, error) {
 	var all []sample
 	for i := range c.pieces {
@@ -101,7 +105,7 @@ func (c *curve) samples() ([]sample, error) {
 		for k := range count {
 			t := float64(k) / float64(count)
 			p, d, _ := piece.at(t)
-			if d.Dot(piece.to.Sub(piece.from)) <= 0 {
+			if chord := piece.to.Sub(piece.from); d.Dot(chord) <= backwards*d.Norm()*chord.Norm() {
 				next := c.traced((i + 1) % len(c.pieces))
 				return nil, atPoint(c.traced(i), "the smooth curve from here to point %d doubles back; trace more points there or mark a corner", next+1)
 			}
@@ -113,7 +117,17 @@ func (c *curve) samples() ([]sample, error) {
 			all = append(all, s)
 		}
 	}
-	return all, nil
+	return all, c.checkLoops(all)
+}
+
+// checkLoops returns an error if the curve crosses itself.
+func (c *curve) checkLoops(samples []sample) error {
+	i, j, found := crossing(points(samples))
+	if !found {
+		return nil
+	}
+	a, b := c.traced(int(samples[i].x)), c.traced(int(samples[j].x))
+	return atPoint(a, "the smooth curve near here meets the curve near point %d; trace more points there or mark corners", b+1)
 }
 
 // sampleCount returns the number of samples a piece needs for its turn.

@@ -62,10 +62,14 @@ func (p *pair) search(guess Angle, want preference) (Angle, error) {
 	var best Angle
 	found, bestScore := false, 0.0
 	lo := guess - math.Pi
-	gLo, _ := p.offset(lo)
+	first, _ := p.offset(lo)
+	gLo := first
 	for i := 1; i <= turnSamples; i++ {
 		hi := guess - math.Pi + Angle(i)*(2*math.Pi/turnSamples)
 		gHi, _ := p.offset(hi)
+		if i == turnSamples {
+			gHi = first // rounding must not hide a rope that runs along the seam
+		}
 		if gLo > 0 && gHi <= 0 {
 			theta, length := p.bracketed(lo, hi)
 			score := length

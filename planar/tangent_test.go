@@ -181,6 +181,11 @@ func TestSpanTouchesBoth(t *testing.T) {
 			if miss := end.w.At.Point(Touch(end.w.Outline, end.normal)).Sub(end.touch).Norm(); miss > 1e-12 {
 				t.Errorf("%s: touching point is off by %g m", name, miss)
 			}
+			h, _ := end.w.Outline.Support(end.normal)
+			arm := end.touch.Sub(end.w.At.Shift).Cross(s.Unit)
+			if want := float64(end.w.Side) * h; math.Abs(arm-want) > 1e-12 {
+				t.Errorf("%s: moment of the unit rope force %.15f m, Side · h %.15f m", name, arm, want)
+			}
 		}
 
 		guess := s.Direction + Angle(0.3*r.NormFloat64()) + Angle(2*math.Pi*float64(r.IntN(5)-2))

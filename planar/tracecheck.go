@@ -85,19 +85,13 @@ func checkShape(points []Vec) error {
 func checkCrossings(points []Vec) error {
 	n := len(points)
 	for i := range n {
-		a, b := points[i], points[(i+1)%n]
-		if c := points[(i+2)%n]; doublesBack(a, b, c) {
+		if doublesBack(points[i], points[(i+1)%n], points[(i+2)%n]) {
 			return atPoint((i+1)%n, "the outline turns straight back on itself here; remove the point or trace round the end")
 		}
-		for j := i + 2; j < n; j++ {
-			if j-i == n-1 {
-				continue // neighbours across the last point
-			}
-			if meet(a, b, points[j], points[(j+1)%n]) {
-				return atPoint(i, "the side from here to point %d meets the side from point %d to point %d; put the points in the order in which they lie round the outline",
-					(i+1)%n+1, j+1, (j+1)%n+1)
-			}
-		}
+	}
+	if i, j, found := crossing(points); found {
+		return atPoint(i, "the side from here to point %d meets the side from point %d to point %d; put the points in the order in which they lie round the outline",
+			(i+1)%n+1, j+1, (j+1)%n+1)
 	}
 	return nil
 }
@@ -106,19 +100,6 @@ func checkCrossings(points []Vec) error {
 func doublesBack(a, b, c Vec) bool {
 	in, out := b.Sub(a), c.Sub(b)
 	return in.Cross(out) == 0 && in.Dot(out) < 0
-}
-
-// meet reports whether the segments a-b and c-d, ends included, have a point in
-// common.
-func meet(a, b, c, d Vec) bool {
-	ab, cd := b.Sub(a), d.Sub(c)
-	sc, sd := ab.Cross(c.Sub(a)), ab.Cross(d.Sub(a))
-	sa, sb := cd.Cross(a.Sub(c)), cd.Cross(b.Sub(c))
-	if sa == 0 && sb == 0 && sc == 0 && sd == 0 { // all on one line
-		t, u := c.Sub(a).Dot(ab), d.Sub(a).Dot(ab)
-		return max(t, u) >= 0 && min(t, u) <= ab.Dot(ab)
-	}
-	return sa*sb <= 0 && sc*sd <= 0
 }
 
 // polygonArea returns the area inside points, negative if they go clockwise.
