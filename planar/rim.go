@@ -32,8 +32,11 @@ func rolled(c path, samples []sample) *Traced {
 	t := &Traced{area: c.area(), points: points(samples)}
 	rim := rimOf(samples)
 	for range crowdings {
-		samples = crowded(c, samples, rim)
-		rim = rimOf(samples)
+		more := crowded(c, samples, rim)
+		if len(more) == len(samples) {
+			break
+		}
+		samples, rim = more, rimOf(more)
 	}
 	t.hollows = bridge(c, samples, rim)
 	t.roll = rollThrough(nodes(samples, rim))

@@ -13,8 +13,8 @@ const touchTolerance = 1e-9
 // half a turn of guess.
 //
 // The direction is good to 1e-12 rad, or to 2e-15 m across the span where that
-// is more. Outlines that just touch (to 1e-9 m) give a span without length
-// along their common tangent.
+// is more. Outlines that overlap by no more than 1e-9 m count as touching, and
+// the rope runs along their common tangent.
 //
 // It returns an *OverlapError if the rope would have to pass between outlines
 // that overlap, an *InsideError if one lies inside the other, and ErrCoincide
@@ -80,12 +80,14 @@ func (p *pair) discTangent() (Vec, error) {
 	d := p.to.center.Sub(p.from.center)
 	k := p.to.side*p.to.radius - p.from.side*p.from.radius
 	dd := d.Dot(d)
-	if dd == 0 || math.Abs(k)-math.Sqrt(dd) > touchTolerance {
-		return Vec{}, p.refusal(math.Abs(k) - math.Sqrt(dd))
+	if dd == 0 || k*k > dd {
+		if depth := math.Abs(k) - math.Sqrt(dd); dd == 0 || depth > touchTolerance {
+			return Vec{}, p.refusal(depth)
+		}
+		return d.Perp().Scale(-k).Unit(), nil
 	}
-	l := math.Sqrt(max(0, dd-k*k))
-	u := d.Scale(l).Sub(d.Perp().Scale(k))
-	return u.Unit(), nil
+	l := math.Sqrt(dd - k*k)
+	return d.Scale(l / dd).Sub(d.Perp().Scale(k / dd)), nil
 }
 
 // refusal returns the error for ends that miss having a common tangent by the
