@@ -53,7 +53,7 @@ const (
 	OutOfReach  StopKind = iota + 1 // the links cannot meet
 	DeadPoint                       // links in line: motion or force is lost
 	RopeSlack                       // the rope would have to push
-	RopeOff                         // the rope has run off its cam
+	RopeOff                         // the rope has run off its cam, or lifts off a sheave
 	RopeThrough                     // two outlines on the rope overlap
 	Binds                           // friction holds it whatever the force
 	SpringSpent                     // a gas spring is compressed beyond its gas
@@ -89,7 +89,7 @@ func (k StopKind) String() string {
 	case RopeSlack:
 		return "goes slack"
 	case RopeOff:
-		return "has run off its cam"
+		return "comes off what it runs round"
 	case RopeThrough:
 		return "passes through what it should run round"
 	case Binds:

@@ -136,26 +136,28 @@ func (l *line) layMeasured(spans []planar.Span) float64 {
 // lay returns the length in m of the route whose spans are known: the straight
 // pieces and what lies on the outlines.
 func (l *line) lay(spans []planar.Span) float64 {
-	total := l.wound(0, spans) + l.wound(1, spans)
+	total := 0.0
+	for k := range l.route {
+		total += l.lies(k, spans)
+	}
 	for k := range spans {
 		total += spans[k].Length
-		if k > 0 {
-			s := &l.route[k]
-			total += planar.Arc(s.Outline, s.Side, spans[k-1].NormalTo, spans[k].NormalFrom)
-		}
 	}
 	return total
 }
 
-// wound returns the length in m wound on the outline that ends the route: end
-// 0 the first, 1 the last. It is negative where the rope has run off.
-func (l *line) wound(end int, spans []planar.Span) float64 {
-	if end == 0 {
-		s := &l.route[0]
+// lies returns the length in m that lies on station k: on an end from where it
+// is fixed. It is negative where the rope has run off, or would have to lift
+// off; nought at a point.
+func (l *line) lies(k int, spans []planar.Span) float64 {
+	s := &l.route[k]
+	switch k {
+	case 0:
 		return planar.Arc(s.Outline, s.Side, l.anchors[0], spans[0].NormalFrom)
+	case len(spans):
+		return planar.Arc(s.Outline, s.Side, spans[k-1].NormalTo, l.anchors[1])
 	}
-	s := &l.route[len(l.route)-1]
-	return planar.Arc(s.Outline, s.Side, spans[len(spans)-1].NormalTo, l.anchors[1])
+	return planar.Arc(s.Outline, s.Side, spans[k-1].NormalTo, spans[k].NormalFrom)
 }
 
 // refuse turns a tangent that does not exist at the measured pose into an

@@ -96,7 +96,8 @@ func (st *State) predict(g *group, dq float64) {
 	}
 }
 
-// newton closes the group's loops from the predicted pose.
+// newton closes the group's loops from the predicted pose. Where they do not
+// close it returns to the saved one.
 func (st *State) newton(g *group, f *lu) *Stop {
 	last := math.Inf(1)
 	for range newtonSteps {
@@ -112,11 +113,13 @@ func (st *State) newton(g *group, f *lu) *Stop {
 		}
 		last = worst
 		if _, ok := st.factorGroup(g, f); !ok {
+			st.restore()
 			return st.stopGroup(DeadPoint, g, "motion there is undetermined", "end the travel before it")
 		}
 		st.correct(g, f)
 	}
-	return st.stopGroup(OutOfReach, g, fmt.Sprintf("the loop still gapes by %.3g mm", last*1000), "shorten the travel or check the points")
+	st.restore() // to where the links still met
+	return st.stopGroup(OutOfReach, g, "beyond it their loop no longer closes", "end the travel before it, or check the points and lengths")
 }
 
 // correct takes one Newton step in the group's coordinates.

@@ -70,22 +70,30 @@ func (st *State) stopLine(i, k int, err error) *Stop {
 		Cure:   "end the travel before it, or move what it runs round"}
 }
 
-// ropeOff returns a Stop if a rope has run off the outline that ends it.
+// ropeOff returns a Stop if a rope has run off the outline that ends it, or
+// lifts off one between.
 func (st *State) ropeOff() *Stop {
 	for i := range st.lines {
-		l, now := &st.model.lines[i], &st.lines[i]
-		for end, k := range [2]int{0, len(l.route) - 1} {
-			if l.route[k].Outline == nil {
-				continue
-			}
-			if w := l.wound(end, now.spans); w < -closedLoose {
-				return &Stop{Kind: RopeOff, Part: l.part, Driver: st.q, Slides: st.slides(), Place: now.stations[k].At.Shift,
-					Detail: fmt.Sprintf("%.1f mm more rope is wanted than is wound on %q", -w*1000, l.route[k].Name),
-					Cure:   "end the travel before it, or anchor the rope further round"}
+		l := &st.model.lines[i]
+		for k := range l.route {
+			if left := l.lies(k, st.lines[i].spans); left < -closedLoose {
+				return st.stopOff(i, k, -left)
 			}
 		}
 	}
 	return nil
+}
+
+func (st *State) stopOff(i, k int, missing float64) *Stop {
+	l := &st.model.lines[i]
+	s := &Stop{Kind: RopeOff, Part: l.part, Driver: st.q, Slides: st.slides(), Place: st.lines[i].stations[k].At.Shift,
+		Detail: fmt.Sprintf("%.1f mm more rope is wanted than is wound on %q", missing*1000, l.route[k].Name),
+		Cure:   "end the travel before it, or anchor the rope further round"}
+	if k > 0 && k < len(l.route)-1 {
+		s.Detail = fmt.Sprintf("it lifts off %q and would pass it straight", l.route[k].Name)
+		s.Cure = "end the travel before it, or leave out what the rope does not touch"
+	}
+	return s
 }
 
 func (st *State) springSpent(part string, length float64) *Stop {

@@ -81,6 +81,9 @@ func (md *Model) SweepInto(sw *Sweep) error {
 	if st.model != md {
 		return errors.New("mechanism: the table belongs to another machine")
 	}
+	if n < 2 {
+		return errors.New("mechanism: a table of the travel needs at least 2 positions")
+	}
 	d := &md.machine.Drive
 	clear(sw.Posed)
 	clear(sw.Stops)
