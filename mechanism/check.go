@@ -73,41 +73,6 @@ func checkJoints(m *Machine) error {
 	return nil
 }
 
-func checkRoutes(m *Machine) error {
-	for i := range m.Ropes {
-		if err := checkRoute(m, fmt.Sprintf("rope %q", m.Ropes[i].Name), m.Ropes[i].Route); err != nil {
-			return err
-		}
-	}
-	return nil
-}
-
-func checkRoute(m *Machine, part string, route Route) error {
-	if len(route) < 2 {
-		return &PartError{part, fmt.Sprintf("it has %d ends", len(route)), "say from where to where it runs"}
-	}
-	for _, s := range route {
-		if !m.has(s.Link) {
-			return &PartError{part, fmt.Sprintf("%q is on a link that is not there", s.Name), "use the links of this machine"}
-		}
-		if s.Outline != nil && s.Side != planar.Left && s.Side != planar.Right {
-			return &PartError{part, fmt.Sprintf("it does not say on which side %q lies", s.Name), "say left or right, seen along the rope"}
-		}
-		l := s.Loss
-		err := first(
-			checkPoint(part, s.Name, s.At),
-			checkRange(part, "efficiency", l.Efficiency, 0, 1, ""),
-			checkRange(part, "slip coefficient", l.Slip, 0, 2, ""),
-			checkRange(part, "bearing coefficient", l.Bearing, 0, 1, ""),
-			checkRange(part, "axle over rim", l.AxleOverRim, 0, 1, ""),
-		)
-		if err != nil {
-			return err
-		}
-	}
-	return nil
-}
-
 func checkElements(m *Machine) error {
 	for i := range m.Elements {
 		e := &m.Elements[i]
@@ -119,8 +84,14 @@ func checkElements(m *Machine) error {
 			if err := checkRoute(m, part, e.Route); err != nil {
 				return err
 			}
-		} else if e.Joint < 0 || e.Joint >= len(m.Joints) || m.Joints[e.Joint].Kind != Revolute {
+			continue
+		}
+		if e.Joint < 0 || e.Joint >= len(m.Joints) || m.Joints[e.Joint].Kind != Revolute {
 			return &PartError{part, "it acts about no pin", "name the pin it turns about"}
+		}
+		switch e.Law.(type) {
+		case GasSpring, Band:
+			return &PartError{part, "it acts about a pin but is measured by its length", "give the two ends it runs between"}
 		}
 	}
 	return nil

@@ -131,12 +131,12 @@ func checkLaw(part string, law Law) error {
 		return first(checkRange(part, "rate", l.Rate, 0, big, "N/m or N·m/rad"), checkRange(part, "free length", l.Free, -farthest, farthest, "m or rad"),
 			checkRange(part, "preload", l.Preload, -big, big, "N or N·m"))
 	case GasSpring:
-		if !(l.Column > 0) {
+		if !(l.Column > 0 && l.Column <= farthest) {
 			return &PartError{part, fmt.Sprintf("its gas column is %g m", l.Column), "it must be longer than the stroke; take it from force compressed over force extended"}
 		}
 		return first(checkRange(part, "force", l.Force, 0, big, "N"), checkRange(part, "extended length", l.Extended, 0, farthest, "m"))
 	case Band:
-		if !(l.Free > 0) {
+		if !(l.Free > 0 && l.Free <= farthest) {
 			return &PartError{part, fmt.Sprintf("its unstretched length is %g m", l.Free), "give the length at which it just begins to pull"}
 		}
 		return first(checkRange(part, "cross-section", l.Area, 0, 1, "m²"), checkRange(part, "shear modulus", l.Shear, 0, 1e9, "Pa"))
