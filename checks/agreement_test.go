@@ -1,6 +1,7 @@
 package checks
 
 import (
+	"errors"
 	"os"
 	"testing"
 
@@ -62,10 +63,16 @@ func linkages() []bench {
 	return list
 }
 
+// positions of every sweep, from stop to stop.
+const positions = 41
+
+// table is where the agreement is written, for run.sh to print.
+const table = "build/agreement.txt"
+
 // TestAgreement sweeps every machine with Steelyard and with each engine and
-// prints how far they are apart.
+// writes down how far they are apart.
 func TestAgreement(t *testing.T) {
-	var table []Difference
+	var list []Difference
 	for _, b := range append(append(linkages(), roped()...), camMachines()...) {
 		t.Run(b.Name, func(t *testing.T) {
 			rows := b.run(t)
@@ -74,29 +81,22 @@ func TestAgreement(t *testing.T) {
 					t.Errorf("%s by %s: difference %.3g %s, relative %.3g > %.3g", d.Quantity, d.Engine, d.Greatest, d.Unit, d.Relative(), d.Allowed)
 				}
 			}
-			table = append(table, rows...)
+			list = append(list, rows...)
 		})
 	}
-	if err := WriteTable(os.Stdout, table); err != nil {
+
+	f, err := os.Create(table)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := errors.Join(WriteTable(f, Worst(list)), f.Close()); err != nil {
 		t.Fatal(err)
 	}
 }
 
 func (b bench) run(t *testing.T) []Difference {
-	model, err := mechanism.Compile(b.machine)
-	if err != nil {
-		t.Fatal(err)
-	}
-	const positions = 41
-	sw, err := model.Sweep(positions)
-	if err != nil {
-		t.Fatal(err)
-	}
-	for i, stop := range sw.Stops {
-		if stop != nil {
-			t.Fatalf("position %d: %v", i, stop)
-		}
-	}
+	t.Helper()
+	sw := b.sweep(t)
 	c, err := CaseOf(b.machine, b.shapes, positions)
 	if err != nil {
 		t.Fatal(err)
@@ -111,4 +111,55 @@ func (b bench) run(t *testing.T) []Difference {
 		rows = append(rows, Compare(b.machine, sw, e.Name, r, b.allowance(e))...)
 	}
 	return rows
+}
+
+// sweep returns Steelyard's own table, which may have no gap.
+func (b bench) sweep(t *testing.T) *mechanism.Sweep {
+	t.Helper()
+	model, err := mechanism.Compile(b.machine)
+	if err != nil {
+		t.Fatal(err)
+	}
+	sw, err := model.Sweep(positions)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i, stop := range sw.Stops {
+		if stop != nil {
+			t.Fatalf("position %d: %v", i, stop)
+		}
+	}
+	return sw
+}
+
+// TestSmallFaultsShow makes sure that the comparison can fail: each fault is
+// put into the engine's case alone and must show in the quantity it touches.
+func TestSmallFaultsShow(t *testing.T) {
+	b := bench{machine: sliderCrank("slider-crank", 0, turning(0, -40*deg, 50*deg))}
+	sw := b.sweep(t)
+	for _, row := range []struct {
+		name, quantity string
+		fault          func(c *Case)
+	}{
+		{"plates a millionth heavier", "holding force", func(c *Case) { c.Weights[1].Mass *= 1 + 1e-6; c.Weights[0].Mass *= 1 + 1e-6 }},
+		{"a pin a micrometre off", "link turn", func(c *Case) { c.Joints[1].At[0] += 1e-6 }},
+		{"the guide a microradian off", "joint force", func(c *Case) { c.Joints[3].Axis[1] += 1e-6 }},
+		{"the sled's centre a micrometre off", "slide moment", func(c *Case) { c.Links[3].COM[0] += 1e-6 }},
+		{"the rod's inertia a millionth off", "effective mass", func(c *Case) { c.Links[2].Inertia *= 1 + 1e-6 }},
+	} {
+		c, err := CaseOf(b.machine, nil, positions)
+		if err != nil {
+			t.Fatal(err)
+		}
+		row.fault(&c)
+		r, err := Simbody.Sweep(c)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, d := range Compare(b.machine, sw, Simbody.Name, r, exact) {
+			if d.Quantity == row.quantity && d.OK() {
+				t.Errorf("%s does not show in the %s: relative difference %.3g", row.name, row.quantity, d.Relative())
+			}
+		}
+	}
 }

@@ -140,7 +140,7 @@ type Contact struct {
 
 // Result is what an engine writes on standard output.
 type Result struct {
-	Micros    float64    `json:"micros"` // µs per position, building included; median of Repeat sweeps
+	Micros    float64    `json:"micros"` // µs per position without building the model; the fastest of Repeat sweeps
 	Positions []Position `json:"positions"`
 }
 

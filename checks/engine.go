@@ -16,11 +16,12 @@ type Engine struct {
 	command []string // relative to this directory
 }
 
-// The engines. run.sh installs and builds them.
+// The engines. run.sh installs and builds them. SciPy is the system's own: a
+// Python that some version manager put in front of it does not see it.
 var (
 	Simbody  = Engine{"Simbody", []string{"build/simbody"}}
 	MuJoCo   = Engine{"MuJoCo", []string{"node", "mujoco/run.mjs"}}
-	Shortest = Engine{"SciPy", []string{"/usr/bin/python3", "shortest/run.py"}}
+	Shortest = Engine{"SciPy", []string{"/usr/bin/python3", "-B", "shortest/run.py"}}
 )
 
 // Sweep runs the case through the engine. A missing engine is an error.

@@ -1,7 +1,6 @@
 package checks
 
 import (
-	"fmt"
 	"math"
 	"math/rand/v2"
 
@@ -240,7 +239,7 @@ func randomFourBars(n int) []machine {
 		}
 		b := where(a, o4, lb, lc, math.Copysign(1, between(-1, 1)))
 		list = append(list, machine{
-			Name:    fmt.Sprintf("random four-bar %d", len(list)),
+			Name:    "random four-bars",
 			Links:   []mechanism.Link{bar("crank", between(1, 5), o2, a), bar("coupler", between(1, 5), a, b), bar("rocker", between(1, 5), b, o4)},
 			Joints:  []mechanism.Joint{pin("O2", 0, 1, o2), pin("A", 1, 2, a), pin("B", 2, 3, b), pin("O4", 0, 3, o4)},
 			Weights: []mechanism.Weight{plates(2, vec{X: between(-1, 1), Y: between(-1, 1)}, between(5, 80))},

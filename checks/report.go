@@ -6,6 +6,26 @@ import (
 	"text/tabwriter"
 )
 
+// Worst keeps, of the differences of one machine name, engine and quantity, the
+// one that is relatively greatest.
+func Worst(list []Difference) []Difference {
+	type key struct{ machine, engine, quantity string }
+	at := map[key]int{}
+	var out []Difference
+	for _, d := range list {
+		k := key{d.Machine, d.Engine, d.Quantity}
+		i, ok := at[k]
+		switch {
+		case !ok:
+			at[k] = len(out)
+			out = append(out, d)
+		case d.Relative() > out[i].Relative():
+			out[i] = d
+		}
+	}
+	return out
+}
+
 // WriteTable prints one line for each difference.
 func WriteTable(w io.Writer, list []Difference) error {
 	tw := tabwriter.NewWriter(w, 0, 0, 2, ' ', 0)

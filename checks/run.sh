@@ -1,0 +1,43 @@
+#!/usr/bin/env bash
+# Installs and builds the general-purpose engines, sweeps every machine through
+# them and prints how well Steelyard agrees, then times one sweep beside theirs.
+# Needs Debian 12 with Go, Node 20 and the right to install packages. An engine
+# that is missing is a failure.
+set -euo pipefail
+cd "$(dirname "$0")"
+
+# Another installation may hold the lists or the lock for a while.
+install_packages() {
+	for _ in 1 2 3 4 5 6; do
+		if apt-get update -qq &&
+			apt-get install -y -qq -o DPkg::Lock::Timeout=300 --no-install-recommends \
+				g++ libsimbody-dev nlohmann-json3-dev python3-numpy python3-scipy >/dev/null; then
+			return
+		fi
+		sleep 20
+	done
+	echo "run.sh: the packages could not be installed" >&2
+	return 1
+}
+
+packages='g++ libsimbody-dev nlohmann-json3-dev python3-numpy python3-scipy'
+# shellcheck disable=SC2086 # a list of words
+if ! dpkg-query -W -f='${Status}\n' $packages 2>/dev/null | grep -c 'ok installed' | grep -qx 5; then
+	install_packages
+fi
+(cd mujoco && npm ci --silent --no-audit --no-fund)
+
+mkdir -p build
+g++ -std=c++17 -O2 -Wall -Wextra -Wno-missing-field-initializers -isystem /usr/include/simbody \
+	-o build/simbody simbody/*.cc -lSimTKsimbody -lSimTKmath -lSimTKcommon
+
+rm -f build/agreement.txt
+status=0
+go test -count=1 ./... || status=$?
+if [ -f build/agreement.txt ]; then
+	cat build/agreement.txt
+fi
+if [ "$status" -eq 0 ]; then
+	go test -run '^$' -bench . ./...
+fi
+exit "$status"
