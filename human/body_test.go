@@ -224,5 +224,20 @@ func TestSegmentMasses(t *testing.T) {
 	p.Segments = reference.Dempster
 	d := bodyOf(t, p)
 	near(t, "Dempster upper arm (kg)", d.Segment(reference.SegUpperArm).Mass, 0.028*80, 1e-9)
+	foot := d.Segment(reference.SegFoot) // .50 from ankle to ball, Winter Table 4.1
+	near(t, "Dempster foot centre from the heel (m)", foot.Centre, (d.Links.HeelToAnkle+d.Links.HeelToBall)/2, 1e-12)
 	near(t, "Dempster long axis (kg·m²)", d.Segment(reference.SegUpperArm).Long, 0, 0) // not given
+}
+
+// Seat and back, by hand from the survey's means for men (mm): sitting height
+// 918.29, stature 1756.21, hip point 900.93, buttock to knee 617.95, thigh 409.27.
+func TestSeatedLinks(t *testing.T) {
+	var d reference.Dimensions
+	for i := range d {
+		d[i] = reference.SurveyOf(reference.Male).Row[i].Mean
+	}
+	l := LinksOf(d)
+	near(t, "seat to hips (m)", l.SeatToHip, 0.91829-1.75621+0.90093, 1e-4)
+	near(t, "back to hips (m)", l.BackToHip, 0.61795-0.40927-0.060, 1e-4)
+	near(t, "hips to crown (m)", l.HipToCrown, 1.75621-0.90093, 1e-4)
 }

@@ -130,15 +130,15 @@ func checkReach(t *rapid.T, l Limb, body Frame, p Pose) {
 const sameAngle = 1e-6 // rad
 
 func sameArm(a, b ArmAngles) bool {
-	return close2(a.Elevation, b.Elevation) && close2(a.Plane, b.Plane) && close2(a.Rotation, b.Rotation) && close2(a.Elbow, b.Elbow)
+	return sameTurn(a.Elevation, b.Elevation) && sameTurn(a.Plane, b.Plane) && sameTurn(a.Rotation, b.Rotation) && sameTurn(a.Elbow, b.Elbow)
 }
 
 func sameLeg(a, b LegAngles) bool {
-	return close2(a.HipFlexion, b.HipFlexion) && close2(a.HipAbduction, b.HipAbduction) &&
-		close2(a.HipRotation, b.HipRotation) && close2(a.Knee, b.Knee) && close2(a.Ankle, b.Ankle)
+	return sameTurn(a.HipFlexion, b.HipFlexion) && sameTurn(a.HipAbduction, b.HipAbduction) &&
+		sameTurn(a.HipRotation, b.HipRotation) && sameTurn(a.Knee, b.Knee) && sameTurn(a.Ankle, b.Ankle)
 }
 
-func close2(a, b planar.Angle) bool { return math.Abs(float64((a - b).Normalized())) < sameAngle }
+func sameTurn(a, b planar.Angle) bool { return math.Abs(float64((a - b).Normalized())) < sameAngle }
 
 // Postures whose angles follow from their description alone.
 func TestArmAnglesOfKnownPostures(t *testing.T) {

@@ -83,7 +83,7 @@ func (b Breach) String() string {
 }
 
 // Check returns the breach of one coordinate and whether there is one. For the
-// shoulder's flexion, abduction and plane use [Ranges.CheckShoulder].
+// shoulder's flexion, abduction and plane use [Ranges.CheckArm].
 func (r *Ranges) Check(c Coordinate, angle planar.Angle) (Breach, bool) {
 	switch i := r[c]; {
 	case angle > i.Max.Angle:
@@ -120,27 +120,54 @@ func (r *Ranges) towards(c Coordinate, sign float64) Bound {
 	return r[c].Max
 }
 
-// The plane of elevation is a range of its own only while the arm is near
-// horizontal, as its sources measured it.
-const (
-	levelFrom = 45 * planar.Degree
-	levelTo   = 135 * planar.Degree
-)
+// levelFrom is the elevation above which horizontal motion counts as a range of
+// its own. Its sources measured it with the arm level; half of that is our own
+// choice.
+const levelFrom = 45 * planar.Degree
+
+// elevationLimit is [Ranges.Elevation], but a raised arm may also be carried as
+// far back and across as the horizontal range allows: there the limit of the
+// side, or of the front, holds on.
+func (r *Ranges) elevationLimit(a ArmAngles) Bound {
+	if _, bad := r.Check(ShoulderHorizontal, a.Plane); bad || a.Elevation <= levelFrom {
+		return r.Elevation(a.Plane)
+	}
+	return r.Elevation(min(max(a.Plane, 0), degrees(90)))
+}
+
+// checkShoulder returns the breach of the direction of an upper arm. An arm
+// beyond its limit may be brought back by lowering it, by turning it forward or
+// outward while it is raised, or over the top; the shortest way is reported.
+func (r *Ranges) checkShoulder(a ArmAngles) (Breach, bool) {
+	limit := r.elevationLimit(a)
+	if a.Elevation <= limit.Angle {
+		return Breach{}, false
+	}
+	least := Breach{raisingToward(a.Plane), a.Elevation, limit}
+	if b, bad := r.Check(ShoulderHorizontal, a.Plane); bad && a.Elevation > levelFrom && b.Beyond() < least.Beyond() {
+		least = b
+	}
+	over := (a.Plane + math.Pi).Normalized()
+	if b := (Breach{raisingToward(over), 2*math.Pi - a.Elevation, r.Elevation(over)}); b.Beyond() < least.Beyond() {
+		least = b
+	}
+	return least, least.Beyond() > 0
+}
+
+// raisingToward names the motion that raises an arm in a plane of elevation.
+func raisingToward(plane planar.Angle) Action {
+	s, c := math.Sincos(float64(plane))
+	if math.Abs(c) > math.Abs(s) {
+		return ActionToward(ShoulderAbduction, c)
+	}
+	return ActionToward(ShoulderFlexion, s)
+}
 
 // CheckArm returns the breaches of an arm.
 func (r *Ranges) CheckArm(a ArmAngles) []Breach {
 	var out []Breach
-	if limit := r.Elevation(a.Plane); a.Elevation > limit.Angle {
-		motion := ActionToward(ShoulderFlexion, math.Sin(float64(a.Plane)))
-		if math.Abs(math.Cos(float64(a.Plane))) > math.Sqrt2/2 {
-			motion = ActionToward(ShoulderAbduction, math.Cos(float64(a.Plane)))
-		}
-		out = append(out, Breach{motion, a.Elevation, limit})
-	}
-	if a.Elevation > levelFrom && a.Elevation < levelTo {
-		if b, bad := r.Check(ShoulderHorizontal, a.Plane); bad {
-			out = append(out, b)
-		}
+	if b, bad := r.checkShoulder(a); bad {
+		out = append(out, b)
 	}
 	if b, bad := r.Check(ShoulderRotation, a.Rotation); bad {
 		out = append(out, b)

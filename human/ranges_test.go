@@ -50,11 +50,54 @@ func TestElevationLimits(t *testing.T) {
 	for _, c := range []struct{ plane, want float64 }{{90, 180}, {0, 180}, {45, 180}, {-90, 60}, {180, 45}} {
 		near(t, "elevation limit", r.Elevation(degrees(c.plane)).Angle.Degrees(), c.want, 1e-9)
 	}
-	breach := r.CheckArm(ArmAngles{Elevation: degrees(80), Plane: degrees(-90)})
-	if len(breach) == 0 || breach[0].Motion != ShoulderExtend {
-		t.Errorf("80° behind the body: %v", breach)
+	// The raised arm: 45° behind the frontal plane and 130° across (two study
+	// lists), over the top back down to the front.
+	for _, c := range []struct {
+		name             string
+		elevation, plane float64
+		motion           Action
+		beyond           float64 // 0: allowed
+	}{
+		{"behind, within", 55, -90, 0, 0},
+		{"behind, too far", 70, -90, ShoulderExtend, 10},
+		{"level, drawn back 40°", 90, -40, 0, 0},
+		{"level, drawn back 47°", 90, -47, ShoulderHorizontalAbduct, 2},
+		{"level, 125° across", 90, 125, 0, 0},
+		{"level, 133° across", 90, 133, ShoulderHorizontalAdduct, 3},
+		{"overhead and a little behind", 170, -20, 0, 0},
+		{"over the top", 176, -90, ShoulderFlex, 4}, // 184° forward
+		{"hanging across the body", 40, 180, 0, 0},
+		{"across the body", 60, 180, ShoulderAdduct, 15},
+	} {
+		got := r.CheckArm(ArmAngles{Elevation: degrees(c.elevation), Plane: degrees(c.plane)})
+		switch {
+		case c.beyond == 0 && len(got) != 0:
+			t.Errorf("%s: %v", c.name, got)
+		case c.beyond == 0:
+		case len(got) != 1 || got[0].Motion != c.motion:
+			t.Errorf("%s: %v", c.name, got)
+		default:
+			near(t, c.name, got[0].Beyond().Degrees(), c.beyond, 1e-9)
+		}
 	}
-	if got := r.CheckArm(ArmAngles{Elevation: degrees(90), Plane: degrees(-46)}); len(got) == 0 {
-		t.Error("46° behind the frontal plane with the arm level passes (45° is the limit)")
+}
+
+// A person kept from raising the arm above 80° in front must be flagged on the
+// way to the side as well, less and less.
+func TestOwnFlexionLimit(t *testing.T) {
+	r := bodyOf(t, Person{Height: 1.75, Mass: 75, Limits: []Limit{{ShoulderFlex, degrees(80)}}}).Ranges
+	// A limit behind the body holds below the level at which the arm may be drawn
+	// back: 31° by the ellipse of 180 and 20° at 40° behind the frontal plane.
+	stiff := bodyOf(t, Person{Height: 1.75, Mass: 75, Limits: []Limit{{ShoulderExtend, degrees(20)}}}).Ranges
+	if got := stiff.CheckArm(ArmAngles{Elevation: degrees(40), Plane: degrees(-40)}); len(got) != 1 {
+		t.Errorf("40° behind the frontal plane: %v", got)
+	}
+	for _, c := range []struct {
+		plane float64
+		want  bool
+	}{{90, true}, {60, true}, {0, false}} {
+		if got := r.CheckArm(ArmAngles{Elevation: degrees(110), Plane: degrees(c.plane)}); (len(got) > 0) != c.want {
+			t.Errorf("110° in plane %.0f°: %v", c.plane, got)
+		}
 	}
 }

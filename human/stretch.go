@@ -117,17 +117,16 @@ func span(p path, i Interval) (low, high float64) {
 	return low, high
 }
 
-// shoulderSpan searches every direction the arm may point in: each plane up to
-// its limit of elevation, and with the arm level only planes within the range
-// of horizontal motion.
+// shoulderSpan searches every direction in which the ranges let the arm point.
 func shoulderSpan(r *Ranges, p pull) (low, high float64) {
 	low, high = math.Inf(1), math.Inf(-1)
 	for i := range samples {
-		plane := planar.Angle(2*math.Pi*float64(i)/samples - math.Pi)
-		limit := r.Elevation(plane).Angle
 		for k := range samples + 1 {
-			a := ArmAngles{Elevation: limit * planar.Angle(float64(k)/samples), Plane: plane}
-			if _, bad := r.Check(ShoulderHorizontal, plane); bad && a.Elevation > levelFrom && a.Elevation < levelTo {
+			a := ArmAngles{
+				Elevation: math.Pi * planar.Angle(float64(k)/samples),
+				Plane:     2*math.Pi*planar.Angle(float64(i)/samples) - math.Pi,
+			}
+			if _, bad := r.checkShoulder(a); bad {
 				continue
 			}
 			l := p.length(a.Elevation, a.Plane)
