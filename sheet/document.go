@@ -35,7 +35,9 @@ func Read(name string, data []byte) (*Document, error) {
 	if err := guard(name, data); err != nil {
 		return nil, err
 	}
-	root, err := parse(name, bytes.TrimPrefix(data, byteOrderMark))
+	// The parser counts a comment that ends in \r\n as two lines.
+	text := bytes.ReplaceAll(bytes.TrimPrefix(data, byteOrderMark), []byte("\r\n"), []byte("\n"))
+	root, err := parse(name, text)
 	if err != nil {
 		return nil, err
 	}

@@ -129,7 +129,7 @@ func (f *fields) choice(key string, allowed ...string) string {
 		return ""
 	}
 	if n.kind != scalar || !slices.Contains(allowed, n.text) {
-		f.r.fault(n, fmt.Sprintf("%s of %s is %s", key, f, seen(n)), "it is "+orList(allowed), suggest(n.text, allowed, "write one of these"))
+		f.r.fault(n, fmt.Sprintf("%s of %s is %s", key, f, seen(n)), "it is "+orList(allowed), f.r.suggest(n.text, allowed, "write one of these"))
 		return ""
 	}
 	return n.text
@@ -171,7 +171,7 @@ func (f *fields) close() {
 	for _, e := range f.node.entries {
 		if !slices.Contains(f.asked, e.key) {
 			at := &node{line: e.line, column: e.column, path: e.value.path}
-			f.r.fault(at, fmt.Sprintf("%s has a key %q", f, e.key), "it knows "+andList(f.asked), suggest(e.key, f.asked, "take the line out"))
+			f.r.fault(at, fmt.Sprintf("%s has a key %q", f, shorten(e.key)), "it knows "+andList(f.asked), f.r.suggest(e.key, f.asked, "take the line out"))
 		}
 	}
 }

@@ -7,12 +7,16 @@ import (
 )
 
 // Limits that keep a document cheap: the YAML parser takes time that grows
-// with the square of nesting and of unclosed brackets.
+// with the square of nesting, of unclosed brackets and of the keys in a group.
+// Measured: 52,000 lines of `? a` took it 69 s, 2,500 lines take 0.2 s.
 const (
 	mostBytes  = 256 << 10
 	mostNested = 64   // brackets or list dashes within one another
 	mostIndent = 200  // columns before the first character of a line
 	mostLine   = 4000 // bytes in a line
+	mostLines  = 2500
+	// of YAML's own marks: a cam traced in 1000 points needs some 6000
+	mostMarks = 12000
 )
 
 var byteOrderMark = []byte("\xef\xbb\xbf")
@@ -56,12 +60,15 @@ func isControl(rest []byte, c rune) bool {
 	return c < 0x20
 }
 
-// guardNesting counts brackets and dashes without regard to quotes: a real
-// sheet stays far below the limit either way.
+// guardNesting counts lines, marks and brackets without regard to quotes: a
+// real sheet stays far below the limits either way.
 func guardNesting(file string, data []byte) error {
-	line, open := 0, 0
+	line, open, marks := 0, 0, 0
 	for text := range bytes.Lines(data) {
 		line++
+		if line > mostLines {
+			return tooMuch(file, line, 1, fmt.Sprintf("this is line %d", line), fmt.Sprintf("a sheet has at most %d lines", mostLines))
+		}
 		dashes, indent, leading := 0, 0, true
 		for i, c := range text {
 			switch c {
@@ -75,27 +82,30 @@ func guardNesting(file string, data []byte) error {
 			default:
 				dashes = 0
 			}
+			if bytes.IndexByte([]byte("[]{},-:?&*!|>"), c) >= 0 {
+				marks++
+			}
 			if leading = leading && c == ' '; leading {
 				indent++
 			}
-			deep := open > mostNested || dashes > mostNested || indent > mostIndent
-			if deep || i >= mostLine {
-				return tooDeep(file, line, utf8.RuneCount(text[:i])+1, deep)
+			switch {
+			case open > mostNested || dashes > mostNested || indent > mostIndent:
+				return tooMuch(file, line, columnOf(text, i), "things are nested too deep here",
+					fmt.Sprintf("a sheet goes at most %d brackets deep and %d columns in", mostNested, mostIndent))
+			case marks > mostMarks:
+				return tooMuch(file, line, columnOf(text, i), fmt.Sprintf("this is bracket, comma, dash or colon number %d", marks), fmt.Sprintf("a sheet has at most %d", mostMarks))
+			case i >= mostLine:
+				return tooMuch(file, line, columnOf(text, i), fmt.Sprintf("this line is longer than %d characters", mostLine), fmt.Sprintf("a line has at most %d", mostLine))
 			}
 		}
 	}
 	return nil
 }
 
-func tooDeep(file string, line, column int, deep bool) error {
-	p := &Problem{File: file, Line: line, Column: column,
-		What:  fmt.Sprintf("this line is longer than %d characters", mostLine),
-		Limit: fmt.Sprintf("a line has at most %d", mostLine),
-		Cure:  "break it into several lines"}
-	if deep {
-		p.What = "things are nested too deep here"
-		p.Limit = fmt.Sprintf("a sheet goes at most %d brackets deep and %d columns in", mostNested, mostIndent)
-		p.Cure = "look for a bracket that is never closed"
-	}
-	return p
+// columnOf returns the column in characters, from 1, of the byte text[i].
+func columnOf(text []byte, i int) int { return utf8.RuneCount(text[:i]) + 1 }
+
+func tooMuch(file string, line, column int, what, limit string) error {
+	return &Problem{File: file, Line: line, Column: column, What: what, Limit: limit,
+		Cure: "look for a bracket that is never closed, break long lines, and leave out what does not change the force"}
 }

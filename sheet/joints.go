@@ -58,7 +58,7 @@ func (r *reader) readPins(n *node) {
 		}
 		if !found {
 			r.fault(e.value, fmt.Sprintf("pin %q stands under pins", name), "a pin is a point that two links share",
-				suggest(name, r.pinNames(), "list the point under both links, or take the pin out"))
+				r.suggest(name, r.pinNames(), "list the point under both links, or take the pin out"))
 		}
 	})
 }
@@ -81,7 +81,7 @@ func (r *reader) readSlides(n *node) {
 		b, ok := r.linkIDs[name]
 		if !ok || b == mechanism.Ground {
 			r.fault(&node{line: e.line, column: e.column, path: e.value.path}, fmt.Sprintf("%q slides", name), "no moving link has that name",
-				suggest(name, keys(r.linkIDs), "name a slide after the link that slides"))
+				r.suggest(name, keys(r.linkIDs), "name a slide after the link that slides"))
 		}
 		j.b = b
 		j.along, j.a = f.guide()

@@ -82,7 +82,7 @@ func (r *reader) link(n *node, what string) (linkID, bool) {
 	id, ok := r.linkIDs[n.text]
 	if n.kind != scalar || !ok {
 		r.fault(n, fmt.Sprintf("%s is %s", what, seen(n)), "no link has that name",
-			suggest(n.text, keys(r.linkIDs), "the links are "+andList(keys(r.linkIDs))))
+			r.suggest(n.text, keys(r.linkIDs), "the links are "+andList(keys(r.linkIDs))))
 	}
 	return id, ok && n.kind == scalar
 }

@@ -107,21 +107,25 @@ func (r *reader) readParts(f *fields) {
 // defaults, so that no choice can fail later.
 func (m *Machine) tryAll() error {
 	var all Problems
+	tried := 0
 	for i, s := range m.settings {
 		for k, v := range s.values {
 			if k == s.preset || len(all) >= mostProblems {
 				continue
 			}
-			all = append(all, m.try(i, v)...)
+			all = append(all, m.try(i, v, &tried)...)
 		}
 		all = append(all, m.trySpan(s)...)
 	}
 	return all.sorted()
 }
 
+// mostTried is how many values that are names, not numbers, are tried out.
+const mostTried = 50
+
 // try checks one value of a setting: numbers by themselves, names by reading
 // the sheet with them.
-func (m *Machine) try(i int, v settingValue) Problems {
+func (m *Machine) try(i int, v settingValue, tried *int) Problems {
 	r := &reader{doc: m.doc}
 	byName := false
 	for _, path := range slices.Sorted(maps.Keys(v.each)) {
@@ -131,6 +135,11 @@ func (m *Machine) try(i int, v settingValue) Problems {
 		byName = m.tryNumber(r, target, v.node, m.settings[i]) || byName
 	}
 	if byName && len(r.problems) == 0 {
+		if *tried++; *tried > mostTried {
+			r.fault(v.at(), fmt.Sprintf("value %q of setting %q is choice number %d of a name", v.label, m.settings[i].name, *tried),
+				fmt.Sprintf("the settings of a machine offer at most %d names", mostTried), "make a second sheet for the other machine")
+			return r.problems
+		}
 		if _, err := m.doc.read([]pick{{setting: i, value: v}}); err != nil {
 			return err.(Problems)
 		}

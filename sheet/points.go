@@ -55,7 +55,7 @@ func (r *reader) point(n *node, what string) pointID {
 	id, ok := r.pointIDs[n.text]
 	if !ok {
 		r.fault(n, fmt.Sprintf("%s is %q", what, shorten(n.text)), "no point has that name",
-			suggest(n.text, keys(r.pointIDs), "add it under `points:`, or use a name from there"))
+			r.suggest(n.text, keys(r.pointIDs), "add it under `points:`, or use a name from there"))
 		return nowhere
 	}
 	r.plan.points[id].used = true

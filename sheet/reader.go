@@ -53,6 +53,18 @@ func (r *reader) fault(n *node, what, limit, cure string) {
 	r.problems = append(r.problems, r.doc.problem(n, what, limit, cure))
 }
 
+// suggest is the function of that name, for as long as anybody will read it:
+// looking for the nearest name takes time.
+func (r *reader) suggest(name string, allowed []string, otherwise string) string {
+	if len(r.problems) >= mostSuggested {
+		return otherwise
+	}
+	return suggest(name, allowed, otherwise)
+}
+
+// mostSuggested is the number of problems for which a name is suggested.
+const mostSuggested = 3 * mostProblems
+
 // words reads plain text.
 func (r *reader) words(n *node, what string) string {
 	if n.kind != scalar {
@@ -75,12 +87,19 @@ func (r *reader) named(n *node, what string, each func(name string, at entry)) {
 		}
 		return
 	}
-	for _, e := range n.entries {
+	for i, e := range n.entries {
+		if i == mostNamed {
+			r.fault(e.value, fmt.Sprintf("%q is number %d under %s", shorten(e.key), i+1, what), fmt.Sprintf("there are at most %d", mostNamed), "leave out what does not change the force")
+			return
+		}
 		if r.nameable(e) {
 			each(e.key, e)
 		}
 	}
 }
+
+// mostNamed is the number of points, of links, of ropes and so on in a machine.
+const mostNamed = 200
 
 // longestName keeps messages and drawings readable.
 const longestName = 40

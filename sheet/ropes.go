@@ -11,6 +11,9 @@ import (
 // seen from the person's right. See sides.go.
 var passes = []string{"over", "under", "behind", "in front of", "clockwise round", "counter-clockwise round"}
 
+// mostStations is the number of places on one rope.
+const mostStations = 50
+
 // readRopes reads `ropes:`, each a list of stations from end to end.
 func (r *reader) readRopes(n *node) {
 	r.named(n, "ropes", func(name string, e entry) {
@@ -24,6 +27,10 @@ func (r *reader) route(n *node, what string) []station {
 	if n.kind != sequence || len(n.items) < 2 {
 		r.fault(n, fmt.Sprintf("%s is %s", what, seen(n)), "it is a list of at least two places, from end to end",
 			"write [stack top, over top sheave, grip]")
+		return nil
+	}
+	if len(n.items) > mostStations {
+		r.fault(n, fmt.Sprintf("%s passes %d places", what, len(n.items)), fmt.Sprintf("it passes at most %d", mostStations), "leave out those it does not touch")
 		return nil
 	}
 	var route []station
@@ -81,7 +88,7 @@ func (r *reader) passing(s *station, n *node, pass, name, what string, between b
 	id, ok := r.outlineIDs[name]
 	if !ok {
 		r.fault(n, fmt.Sprintf("%s passes %s %q", what, pass, shorten(name)), "no sheave or cam has that name",
-			suggest(name, keys(r.outlineIDs), "add it under `sheaves:` or `cams:`"))
+			r.suggest(name, keys(r.outlineIDs), "add it under `sheaves:` or `cams:`"))
 		return false
 	}
 	o := &r.plan.outlines[id]

@@ -2,7 +2,9 @@ package sheet
 
 import (
 	"fmt"
+	"maps"
 	"math"
+	"slices"
 	"strings"
 
 	"steelyard/quantity"
@@ -24,6 +26,17 @@ type settingValue struct {
 	label string
 	node  *node            // the amount or text
 	each  map[string]*node // instead: what each path is set to
+}
+
+// at returns where the value stands.
+func (v settingValue) at() *node {
+	if v.node != nil {
+		return v.node
+	}
+	for _, path := range slices.Sorted(maps.Keys(v.each)) {
+		return v.each[path]
+	}
+	return &node{}
 }
 
 // span is a range of numbers, by steps.
@@ -138,7 +151,7 @@ func (r *reader) readPreset(s *setting, f *fields) {
 		if i := s.byLabel(n.text); i >= 0 {
 			s.preset = i
 		} else if len(s.values) > 0 {
-			r.fault(n, fmt.Sprintf("default of %s is %q", f, shorten(n.text)), "that is not one of its values, "+andWritten(s.labels()), suggest(n.text, s.labels(), "write one of them"))
+			r.fault(n, fmt.Sprintf("default of %s is %q", f, shorten(n.text)), "that is not one of its values, "+andWritten(s.labels()), r.suggest(n.text, s.labels(), "write one of them"))
 		}
 	}
 }
@@ -187,7 +200,7 @@ func (r *reader) target(at *node, path string, f *fields) *node {
 	n := r.doc.find(path)
 	switch {
 	case n == nil:
-		r.fault(at, fmt.Sprintf("%s sets %q", f, shorten(path)), "the sheet has no such value", suggest(path, r.doc.paths(), "write the keys that lead to it, joined by dots, such as loads.plates.mass"))
+		r.fault(at, fmt.Sprintf("%s sets %q", f, shorten(path)), "the sheet has no such value", r.suggest(path, r.doc.paths(), "write the keys that lead to it, joined by dots, such as loads.plates.mass"))
 		return nil
 	case n.kind != scalar:
 		r.fault(at, fmt.Sprintf("%s sets %q", f, path), "that is a whole group and not one value", "name one value in it, such as "+path+"."+firstKey(n))

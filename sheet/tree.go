@@ -1,10 +1,8 @@
 package sheet
 
 import (
-	"errors"
 	"fmt"
 
-	"github.com/goccy/go-yaml"
 	"github.com/goccy/go-yaml/ast"
 	"github.com/goccy/go-yaml/parser"
 	"github.com/goccy/go-yaml/token"
@@ -139,6 +137,7 @@ func (g *grower) node(n ast.Node, path string, depth int) *node {
 
 func (g *grower) mapping(out *node, values []*ast.MappingValueNode, depth int) {
 	out.kind = mapping
+	seen := map[string]int{}
 	for i, v := range values {
 		key, ok := g.key(v.Key)
 		if !ok {
@@ -149,11 +148,12 @@ func (g *grower) mapping(out *node, values []*ast.MappingValueNode, depth int) {
 		if i == 0 {
 			out.line, out.column = e.line, e.column
 		}
-		if k := out.find(key); k >= 0 {
-			g.refuse(v.Key, fmt.Sprintf("%q stands here a second time", key),
-				fmt.Sprintf("it is already on line %d", out.entries[k].line), "keep one of the two")
+		if line, again := seen[key]; again {
+			g.refuse(v.Key, fmt.Sprintf("%q stands here a second time", shorten(key)),
+				fmt.Sprintf("it is already on line %d", line), "keep one of the two")
 			continue
 		}
+		seen[key] = e.line
 		e.value = g.node(v.Value, join(out.path, key), depth+1)
 		if e.value.line == 0 || (e.value.text == "" && e.value.kind == scalar) {
 			e.value.line, e.value.column = e.line, e.column
@@ -199,20 +199,6 @@ func (g *grower) refuse(n ast.Node, what, limit, cure string) {
 		p.Line, p.Column = t.Position.Line, t.Position.Column
 	}
 	g.problems = append(g.problems, p)
-}
-
-// syntaxProblem puts a parser's message into a problem with its place.
-func syntaxProblem(file string, err error) error {
-	p := &Problem{File: file, What: "this is no YAML", Limit: "a sheet is YAML",
-		Cure: "compare its indents and brackets with the example sheet"}
-	var located yaml.Error
-	if errors.As(err, &located) {
-		p.What = fmt.Sprintf("the YAML breaks here (%s)", located.GetMessage())
-		if t := located.GetToken(); t != nil && t.Position != nil {
-			p.Line, p.Column = t.Position.Line, t.Position.Column
-		}
-	}
-	return p
 }
 
 // join appends a key to a dotted path.
