@@ -6,6 +6,10 @@ import (
 )
 
 // MotionRow is the mean range of one joint motion in one study.
+//
+// Soucie et al. 2011 measured passive motion, AAOS and Boone & Azen active
+// motion; the two differ by a few degrees. Most cells of Soucie for adults are
+// from memory, which agreed with all ten cells that could be checked.
 type MotionRow struct {
 	Motion         string // such as "knee flexion"
 	Sex            Sex    // Unstated: the study gives one figure for both
@@ -14,14 +18,6 @@ type MotionRow struct {
 	CILow, CIHigh  float64 // 95 % confidence interval of the mean, rad; NaN where not given
 	Source         Source
 }
-
-// RangesOfMotion returns all rows of the table, best studies first. The caller
-// must not change them.
-//
-// Soucie et al. 2011 measured passive motion, AAOS and Boone & Azen active
-// motion; the two differ by a few degrees. Most cells of Soucie for adults are
-// from memory, which agreed with all ten cells that could be checked.
-func RangesOfMotion() []MotionRow { return motionRows() }
 
 // RangeOfMotion returns the row for a motion that fits the person best: the
 // person's sex and the nearest age group. A figure for both sexes counts as
