@@ -45,7 +45,7 @@ func strands(t testing.TB, at poser, route Route) []strand {
 func tautBetween(t testing.TB, at poser, a, b *Station) strand {
 	t.Helper()
 	gap := func(theta float64) float64 { return offset(at, b, theta) - offset(at, a, theta) }
-	const scan = 720
+	const scan = 96
 	best := strand{length: -1}
 	for i := range scan {
 		lo, hi := 2*math.Pi*float64(i)/scan, 2*math.Pi*float64(i+1)/scan
