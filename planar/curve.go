@@ -12,8 +12,10 @@ const (
 	// curve is said to double back, 120°. The round end of a slim outline, with no
 	// point at its tip, comes near 90°.
 	backwards = -0.5
-	// fewest and most samples on one piece of a curve between traced points.
-	fewest, most = 4, 64
+	// fewest samples are taken between two traced points.
+	fewest = 4
+	// finest is how often the step between two samples may be halved.
+	finest = 8
 )
 
 // curve is a closed curve through traced points, counter-clockwise: smooth, but
@@ -94,16 +96,14 @@ func (c *curve) at(x float64) (p, d Vec) {
 	return p, d
 }
 
-// samples returns points of the curve about sampleTurn apart. It returns an
+// samples returns points of the curve at most sampleTurn apart. It returns an
 // error if the curve doubles back between two traced points, in a bulge that
 // nobody traced, or crosses itself.
 func (c *curve) samples() ([]sample, error) {
 	var all []sample
 	for i := range c.pieces {
 		piece := &c.pieces[i]
-		count := piece.sampleCount()
-		for k := range count {
-			t := float64(k) / float64(count)
+		for k, t := range piece.fractions() {
 			p, d, _ := piece.at(t)
 			if chord := piece.to.Sub(piece.from); d.Dot(chord) <= backwards*d.Norm()*chord.Norm() {
 				next := c.traced((i + 1) % len(c.pieces))
@@ -130,20 +130,41 @@ func (c *curve) checkLoops(samples []sample) error {
 	return atPoint(a, "the smooth curve near here meets the curve near point %d; trace more points there or mark corners", b+1)
 }
 
-// sampleCount returns the number of samples a piece needs for its turn.
-func (c *cubic) sampleCount() int {
+// fractions returns where on the piece to take samples, from 0 to before 1: as
+// many evenly as its whole turn asks for, and more where it turns faster.
+func (c *cubic) fractions() []float64 {
 	if c.bendFrom == (Vec{}) && c.bendTo == (Vec{}) {
-		return 1
+		return []float64{0}
 	}
+	direction := func(t float64) Vec { _, d, _ := c.at(t); return d }
 	turn := 0.0
-	_, before, _ := c.at(0)
-	for k := 1; k <= fewest; k++ {
-		_, d, _ := c.at(float64(k) / fewest)
-		turn += math.Abs(math.Atan2(before.Cross(d), before.Dot(d)))
-		before = d
+	for k := range fewest {
+		turn += turnBetween(direction(float64(k)/fewest), direction(float64(k+1)/fewest))
 	}
-	return int(min(most, max(fewest, math.Ceil(turn/sampleTurn))))
+	count := math.Ceil(max(fewest, turn/sampleTurn))
+	var all []float64
+	for k := range int(count) {
+		all = c.halve(all, float64(k)/count, float64(k+1)/count, finest)
+	}
+	return all
 }
+
+// halve appends the fractions from lo to before hi, so close that the piece
+// turns by no more than sampleTurn from one to the next, unless that takes more
+// than left halvings.
+func (c *cubic) halve(all []float64, lo, hi float64, left int) []float64 {
+	_, a, _ := c.at(lo)
+	_, b, _ := c.at(hi)
+	if left == 0 || turnBetween(a, b) <= sampleTurn {
+		return append(all, lo)
+	}
+	mid := (lo + hi) / 2
+	all = c.halve(all, lo, mid, left-1)
+	return c.halve(all, mid, hi, left-1)
+}
+
+// turnBetween returns the angle between two directions, rad in [0, π].
+func turnBetween(v, w Vec) float64 { return math.Abs(math.Atan2(v.Cross(w), v.Dot(w))) }
 
 // area returns the area that the curve encloses, ½∮ P × dP, whose integrand has
 // degree five, so that three Gauss points are exact.

@@ -41,6 +41,8 @@ func FuzzTraced(f *testing.F) {
 	f.Add(bytesOf(Vec{0, 0}, Vec{1, 0}, Vec{0, 1e-4}), 2e-3, uint64(0))
 	f.Add(bytesOf(onCircle(Circle{Vec{1, 2}, 0.1}, 12)...), 1e-4, uint64(1))
 	f.Add(bytesOf(benchCam(f).Points()...), 1e-4, uint64(0))
+	// The turn of a whole tip in a small part of one span between points.
+	f.Add([]byte("\x00\x0000\xf4\xf4\xf4\xf4\xf4\xf4010001\f\x01200010"), 0.002857142857142857, uint64(29))
 	f.Fuzz(func(t *testing.T, data []byte, unit float64, marks uint64) {
 		if len(data) > 4*256 {
 			return

@@ -39,7 +39,7 @@ func rolled(c path, samples []sample) *Traced {
 		samples, rim = more, rimOf(more)
 	}
 	t.hollows = bridge(c, samples, rim)
-	t.roll = rollThrough(nodes(samples, rim))
+	t.roll = rollThrough(nodes(samples, stillConvex(samples, rim)))
 	return t
 }
 
@@ -58,6 +58,20 @@ func rimOf(samples []sample) []int {
 	return slices.DeleteFunc(hull(points(samples)), func(i int) bool {
 		return samples[i].in.Cross(samples[i].out) < 0
 	})
+}
+
+// stillConvex returns rim without the samples that lie inside once others have
+// moved.
+func stillConvex(samples []sample, rim []int) []int {
+	moved := make([]sample, len(rim))
+	for i, k := range rim {
+		moved[i] = samples[k]
+	}
+	kept := hull(points(moved))
+	for i, k := range kept {
+		kept[i] = rim[k]
+	}
+	return kept
 }
 
 // crowded adds a sample on either side of each that alone carries two bridges,
