@@ -1,8 +1,6 @@
 package report
 
 import (
-	"math"
-
 	"steelyard/internal/draw"
 	"steelyard/mechanism"
 	"steelyard/planar"
@@ -15,7 +13,9 @@ type arm struct {
 	axis     planar.Vec
 	foot     planar.Vec // of the perpendicular from the axis on the line
 	acts     planar.Vec // where on the line the force acts
+	of       string     // the load
 	vertical bool       // a line of gravity
+	cam      bool       // a rope's
 }
 
 func (a arm) length() float64 { return a.foot.Sub(a.axis).Norm() }
@@ -26,9 +26,16 @@ func perpendicular(axis, at, u planar.Vec) planar.Vec {
 	return at.Add(u.Scale(axis.Sub(at).Dot(u)))
 }
 
-// farAxis bounds where an axis still explains something, m from the contact: a
-// coupler's instant centre wanders off to infinity.
-const farAxis = 3
+// fixedAxis returns the ground pin about which a link turns, if it has one: an
+// axis that stays, unlike the centre of a coupler.
+func fixedAxis(m *mechanism.Machine, l mechanism.LinkID) (planar.Vec, bool) {
+	for _, j := range m.Joints {
+		if j.Kind == mechanism.Revolute && (j.A == mechanism.Ground && j.B == l || j.B == mechanism.Ground && j.A == l) {
+			return j.At, true
+		}
+	}
+	return planar.Vec{}, false
+}
 
 // armsOf returns the arms at one place: of the main load, of the contact
 // force, and of each rope that winds on an outline which turns.
@@ -37,12 +44,12 @@ func armsOf(m *mechanism.Machine, f *facts) []arm {
 	if f.Main >= 0 {
 		main := &f.Shares[f.Main]
 		weighs := main.Kind == mechanism.LoadWeight || main.Kind == mechanism.OwnWeight
-		if axis, ok := f.State.Center(main.Link); ok && weighs && axis.Sub(f.At).Norm() < farAxis {
-			out = append(out, arm{"load arm", axis, planar.Vec{X: main.At.X, Y: axis.Y}, main.At, true})
+		if axis, ok := fixedAxis(m, main.Link); ok && weighs {
+			out = append(out, arm{name: "load arm", axis: axis, foot: planar.Vec{X: main.At.X, Y: axis.Y}, acts: main.At, of: main.Name, vertical: true})
 		}
 	}
-	if axis, ok := f.State.Center(m.Contact.Link); ok && axis.Sub(f.At).Norm() < farAxis {
-		out = append(out, arm{"contact arm", axis, perpendicular(axis, f.At, f.Tangent), f.At, false})
+	if axis, ok := fixedAxis(m, m.Contact.Link); ok {
+		out = append(out, arm{name: "contact arm", axis: axis, foot: perpendicular(axis, f.At, f.Tangent), acts: f.At})
 	}
 	return append(out, camArms(m, f)...)
 }
@@ -56,7 +63,7 @@ func camArms(m *mechanism.Machine, f *facts) []arm {
 		pieces := f.State.Spans(i)
 		for _, end := range []int{0, len(route) - 1} {
 			st := &route[end]
-			if _, turns := f.State.Center(st.Link); st.Outline == nil || !turns {
+			if _, turns := fixedAxis(m, st.Link); st.Outline == nil || !turns {
 				continue
 			}
 			piece := pieces[min(end, len(pieces)-1)]
@@ -66,41 +73,74 @@ func camArms(m *mechanism.Machine, f *facts) []arm {
 			if end > 0 {
 				touch = piece.To
 			}
-			out = append(out, arm{"rope at the " + st.Name, axis, perpendicular(axis, piece.From, u), touch, false})
+			out = append(out, arm{name: "rope at the " + st.Name, axis: axis, foot: perpendicular(axis, piece.From, u), acts: touch, cam: true})
 		}
 	}
 	return out
 }
 
-// drawArm draws an arm as a dimension in its own colour: the line of the force
-// dashed through the foot, and the arm with its length.
-func (s *stage) drawArm(a arm) {
-	if s.frame.Len(a.length()) < 0.5*s.text {
+// drawArm draws an arm as a dimension in its own colour, moved aside where it
+// would lie on the link: a load arm below the load with the line of gravity
+// running down to it, a contact arm behind the push, a cam's in its place.
+func (s *stage) drawArm(a arm, f *facts) {
+	if s.frame.Len(a.length()) < 0.3*s.text {
 		return
 	}
-	axis, foot := s.frame.At(a.axis), s.frame.At(a.foot)
-	s.actionLine(a)
-	pen := s.pen(0.16, s.th.Arm)
-	mid := axis.Lerp(foot, 0.5)
-	s.Arrow(mid, axis, pen)
-	s.Arrow(mid, foot, pen)
-	d := foot.Sub(axis)
-	along := d.Angle()
-	if d.X < 0 {
-		along += math.Pi
+	var aside planar.Vec
+	switch {
+	case a.vertical:
+		aside.Y = min(0, s.below(a)-a.axis.Y)
+	case !a.cam:
+		aside = f.Tangent.Scale(-s.metres(1.5))
 	}
-	f := draw.Font{Size: s.text, Color: s.th.Arm, Bold: true}
-	s.TurnedText(mid.Add(draw.Towards(0.4*s.text, along+quarter)), along, s.u.Short(a.length()), f, draw.Centre)
+	s.extension(a.axis, a.axis.Add(aside))
+	s.extension(a.acts, a.foot.Add(aside))
+	from, to := s.frame.At(a.axis.Add(aside)), s.frame.At(a.foot.Add(aside))
+	mid := from.Lerp(to, 0.5)
+	pen := s.pen(0.16, s.th.Arm)
+	s.Arrow(mid, from, pen)
+	s.Arrow(mid, to, pen)
+	s.armLength(a, from, to)
 }
 
-// actionLine dashes the line of the force from where it acts to the foot and a
-// little beyond.
-func (s *stage) actionLine(a arm) {
-	from, to := s.frame.At(a.acts), s.frame.At(a.foot)
-	pen := s.pen(0.1, s.th.Arm)
-	pen.Dash = []float64{0.6 * s.text, 0.35 * s.text}
-	if d := to.Sub(from); d.Norm() > 0 {
-		to = to.Add(d.Scale(1.2 * s.text / d.Norm()))
+// below returns the height at which a load arm is drawn: under the weight and
+// the axis.
+func (s *stage) below(a arm) float64 {
+	low := min(a.axis.Y, a.acts.Y)
+	for i := range s.m.Weights {
+		if w := &s.m.Weights[i]; w.Mass > 0 && a.of == w.Name && !isStack(s.m, w.Link) {
+			low = min(low, a.acts.Y-weightRadius(w))
+		}
 	}
-	s.Stroke(draw.Polyline(from, to), pen)
+	return low - s.metres(1)
+}
+
+// extension draws a thin dashed line, of a force or of a dimension.
+func (s *stage) extension(a, b planar.Vec) {
+	pen := s.pen(0.09, s.th.Arm)
+	pen.Dash = []float64{0.55 * s.text, 0.35 * s.text}
+	s.Stroke(draw.Polyline(s.frame.At(a), s.frame.At(b)), pen)
+}
+
+// armLength writes the length along the arm if it is long enough, else leaves
+// it to the labels to find a place.
+func (s *stage) armLength(a arm, from, to draw.Point) {
+	label := s.u.Short(a.length())
+	f := draw.Font{Size: s.text, Color: s.th.Arm, Bold: true}
+	mid := from.Lerp(to, 0.5)
+	if f.Measure(label)+1.5*s.text > to.Sub(from).Norm() {
+		s.names.Add(mid, label)
+		return
+	}
+	along := upright(to.Sub(from).Angle())
+	wide := f.Measure(label) + 0.3*s.text
+	at := mid.Add(draw.Towards(0.35*s.text, along+quarter))
+	var halo draw.Path
+	left := at.Sub(draw.Towards(wide/2, along))
+	halo.Move(left).Line(left.Add(draw.Towards(wide, along)))
+	for i := range 3 {
+		up := draw.Towards(float64(i)*0.35*s.text, along+quarter)
+		s.Stroke(draw.Polyline(left.Add(up), left.Add(up).Add(draw.Towards(wide, along))), draw.Pen{Width: 0.4 * s.text, Color: draw.Alpha(s.th.Paper, 0.75), Cap: draw.ButtCap})
+	}
+	s.TurnedText(at, along, label, f, draw.Centre)
 }

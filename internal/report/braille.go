@@ -103,7 +103,7 @@ const plotRows = 14
 // curve draws force over travel with its axes, thirds and band.
 func (t *terminal) curve(e *evaluation.Evaluation, u units) {
 	s := seriesOf(e, u)
-	y := draw.Span("", "", s.lift, s.lower, s.low, s.high).FromZero().Round()
+	y := forceAxis(e, u, s)
 	ticks := draw.Ticks(y.Lo, y.Hi, 5)
 	gutter := 0
 	for _, k := range ticks {
@@ -118,7 +118,7 @@ func (t *terminal) curve(e *evaluation.Evaluation, u units) {
 	}
 	p.line(s.travel, s.lift, 1, 1)
 
-	t.line("Force at the " + plain(e.Model.Machine().Contact.Name) + " (" + u.force.Symbol() + ")")
+	t.line("Force at " + plain(the(e.Model.Machine().Contact.Name)) + " (" + u.force.Symbol() + ")")
 	t.line(strings.Repeat(" ", gutter+2) + thirdsRule(p.columns))
 	labels := map[int]string{}
 	for _, k := range ticks {
@@ -138,9 +138,8 @@ func (t *terminal) curve(e *evaluation.Evaluation, u units) {
 
 // thirdsRule names the thirds over n columns.
 func thirdsRule(n int) string {
-	names := []string{"lengthened", "middle", "shortened"}
 	var b strings.Builder
-	for i, name := range names {
+	for i, name := range thirdNames {
 		w := (i+1)*n/3 - i*n/3 - 1
 		if w < len(name)+2 {
 			name = name[:max(0, min(len(name), w))]

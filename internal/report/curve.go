@@ -1,6 +1,8 @@
 package report
 
 import (
+	"strings"
+
 	"steelyard/evaluation"
 	"steelyard/internal/draw"
 	"steelyard/profile"
@@ -11,9 +13,9 @@ import (
 func (c canvas) curve(e *evaluation.Evaluation, box draw.Rect) {
 	th, text := c.scene.Theme, c.scene.Text
 	s := seriesOf(e, c.u)
-	x := draw.Span("Travel of the "+e.Model.Machine().Contact.Name, c.u.length.Symbol(), s.travel)
+	x := draw.Span("Travel of "+the(e.Model.Machine().Contact.Name), c.u.length.Symbol(), s.travel)
 	x.Zones = thirds(x.Hi)
-	y := draw.Span("Force along the path", c.u.force.Symbol(), s.lift, s.hold, s.lower, s.low, s.high).FromZero().Round()
+	y := forceAxis(e, c.u, s)
 
 	keys := phaseKeys(s, th, text)
 	h := c.Legend(draw.Point{X: box.X, Y: box.Y}, box.W, keys) + 0.5*text
@@ -30,8 +32,28 @@ func (c canvas) curve(e *evaluation.Evaluation, box draw.Rect) {
 	c.markPoints(pl, e)
 }
 
+// forceAxis spans all of the curve, save for spikes far above the rest.
+func forceAxis(e *evaluation.Evaluation, u units, s series) draw.Axis {
+	y := draw.Span("Force along the path", u.force.Symbol(), s.lift, s.hold, s.lower, s.low, s.high).FromZero()
+	full := u.force.FromSI(ceiling(e))
+	y.Lo, y.Hi = max(y.Lo, -full), min(y.Hi, full)
+	return y.Round()
+}
+
+// the puts an article before a name that has none.
+func the(name string) string {
+	if strings.HasPrefix(name, "the ") {
+		return name
+	}
+	return "the " + name
+}
+
 func thirds(length float64) []draw.Zone {
-	return []draw.Zone{{Lo: 0, Hi: length / 3, Name: "lengthened"}, {Lo: length / 3, Hi: 2 * length / 3, Name: "middle"}, {Lo: 2 * length / 3, Hi: length, Name: "shortened"}}
+	return []draw.Zone{
+		{Lo: 0, Hi: length / 3, Name: thirdNames[0]},
+		{Lo: length / 3, Hi: 2 * length / 3, Name: thirdNames[1]},
+		{Lo: 2 * length / 3, Hi: length, Name: thirdNames[2]},
+	}
 }
 
 // phaseKeys are the pens of the phases with their names; lifting first.
@@ -75,10 +97,18 @@ func (c canvas) markPoints(pl draw.Plot, e *evaluation.Evaluation) {
 		}
 	}
 	l.AvoidLine(draw.Polyline(line...))
-	for _, p := range []profile.Point{r.Peak, r.Least} {
+	points := []profile.Point{r.Peak, r.Least}
+	if c.u.Force(r.Peak.Force) == c.u.Force(r.Least.Force) {
+		points = points[:1]
+	}
+	for _, p := range points {
+		label := c.u.Force(p.Force)
 		at := pl.At(c.u.length.FromSI(p.Travel), c.u.force.FromSI(p.Force))
+		if at.Y < pl.Area.Y {
+			at.Y, label = pl.Area.Y, label+", off the picture"
+		}
 		c.Fill(draw.Circle(at, 0.28*text), th.Lift)
-		l.Add(at, c.u.Force(p.Force))
+		l.Add(at, label)
 	}
 	c.Labels(&l)
 }

@@ -46,6 +46,10 @@ func factsAt(e *evaluation.Evaluation, name string, k int) (*facts, error) {
 // not worth a picture of its own: the middle is shown instead.
 const atTheEnds = 0.1
 
+// alike is the difference, as a share of the peak, below which no place is
+// called the hardest.
+const alike = 0.02
+
 // threePlaces returns the machine at the start, at its hardest (or in the
 // middle, if it is hardest at an end) and at the end of what has a force.
 func threePlaces(e *evaluation.Evaluation) ([3]*facts, error) {
@@ -57,26 +61,38 @@ func threePlaces(e *evaluation.Evaluation) ([3]*facts, error) {
 	for !c.Has(last) {
 		last--
 	}
-	names := [3]string{"Start", "Hardest", "End"}
-	r := &e.Readings[profile.Lifting]
-	place := r.Peak.Share
-	switch {
-	case place <= atTheEnds:
-		names[0] = "Start, hardest"
-	case place >= 1-atTheEnds:
-		names[2] = "End, hardest"
-	}
-	if place <= atTheEnds || place >= 1-atTheEnds {
-		names[1], place = "Middle", 0.5
-	}
+	names, share := threeNames(&e.Readings[profile.Lifting])
 	var out [3]*facts
-	for i, k := range [3]int{first, nearestWithForce(c, place*c.Length()), last} {
+	for i, k := range [3]int{first, nearestWithForce(c, share*c.Length()), last} {
 		var err error
 		if out[i], err = factsAt(e, names[i], k); err != nil {
 			return out, err
 		}
 	}
+	if names[1] == hardest {
+		out[1].Force = e.Readings[profile.Lifting].Peak.Force
+	}
 	return out, nil
+}
+
+const (
+	hardest = "Hardest"
+	middle  = "Middle"
+)
+
+// threeNames names the three places and returns the share of the travel at
+// which the second lies.
+func threeNames(r *profile.Readings) (names [3]string, share float64) {
+	peak := r.Peak.Share
+	switch {
+	case r.Peak.Force-r.Least.Force <= alike*r.Peak.Force:
+		return [3]string{"Start", middle, "End"}, 0.5
+	case peak <= atTheEnds:
+		return [3]string{"Start, hardest", middle, "End"}, 0.5
+	case peak >= 1-atTheEnds:
+		return [3]string{"Start", middle, "End, hardest"}, 0.5
+	}
+	return [3]string{"Start", hardest, "End"}, peak
 }
 
 // nearestWithForce returns the position nearest to a place on the travel that
@@ -89,69 +105,4 @@ func nearestWithForce(c *profile.Curve, travel float64) int {
 		}
 	}
 	return best
-}
-
-// attached returns the measured places on a link where something acts on it or
-// joins it, each once.
-func attached(m *mechanism.Machine, l mechanism.LinkID) []planar.Vec {
-	var out []planar.Vec
-	add := func(on mechanism.LinkID, at planar.Vec) {
-		if on != l {
-			return
-		}
-		for _, p := range out {
-			if p.Sub(at).Norm() < 1e-6 {
-				return
-			}
-		}
-		out = append(out, at)
-	}
-	for _, j := range m.Joints {
-		if j.Kind == mechanism.Revolute || j.A != mechanism.Ground || l != mechanism.Ground {
-			add(j.A, j.At)
-		}
-		add(j.B, j.At)
-	}
-	routes := func(r mechanism.Route) {
-		for _, s := range r {
-			add(s.Link, s.At)
-		}
-	}
-	for _, r := range m.Ropes {
-		routes(r.Route)
-	}
-	for _, el := range m.Elements {
-		routes(el.Route)
-	}
-	for _, w := range m.Weights {
-		add(w.Link, w.At)
-	}
-	for _, c := range m.Chains {
-		add(c.Link, c.At)
-	}
-	add(m.Contact.Link, m.Contact.At)
-	return out
-}
-
-// tree joins places by their shortest network of straight pieces (Prim's
-// algorithm): the simplest body that holds them all.
-func tree(ps []planar.Vec) [][2]planar.Vec {
-	var out [][2]planar.Vec
-	if len(ps) == 0 {
-		return nil
-	}
-	in := map[int]bool{0: true}
-	for len(in) < len(ps) {
-		a, b, least := 0, 0, math.Inf(1)
-		for i := range ps {
-			for j := range ps {
-				if d := ps[i].Sub(ps[j]).Norm(); in[i] && !in[j] && d < least {
-					a, b, least = i, j, d
-				}
-			}
-		}
-		in[b] = true
-		out = append(out, [2]planar.Vec{ps[a], ps[b]})
-	}
-	return out
 }

@@ -63,13 +63,15 @@ func (s *stage) loads(f *facts) {
 			continue
 		}
 		shape := s.weightShape(f, w)
-		s.Fill(shape, draw.Alpha(s.th.Load, 0.16))
-		s.Stroke(shape, s.pen(0.18, s.th.Load))
 		s.names.AvoidLine(shape)
 		if isStack(s.m, w.Link) {
+			s.Fill(shape, mix(s.th.Load, s.th.Paper, 0.16))
 			s.plates(f, w)
+			s.Stroke(shape, s.pen(0.18, s.th.Load))
 			continue
 		}
+		s.Fill(shape, draw.Alpha(s.th.Load, 0.14))
+		s.Stroke(shape, s.pen(0.18, s.th.Load))
 		at := s.frame.At(f.State.Pose(w.Link).Point(w.At))
 		s.Fill(draw.Circle(at, 0.22*s.text), s.th.Load)
 	}

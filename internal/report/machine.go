@@ -25,7 +25,7 @@ func (s *stage) machine(f *facts) {
 // it carries something.
 func (s *stage) standing() {
 	pen := s.pen(0.5, mix(s.th.Ground, s.th.Paper, 0.25))
-	for _, piece := range tree(attached(s.m, mechanism.Ground)) {
+	for _, piece := range skeleton(s.m, mechanism.Ground) {
 		s.Stroke(draw.Polyline(s.frame.At(piece[0]), s.frame.At(piece[1])), pen)
 	}
 }
@@ -49,12 +49,9 @@ func (s *stage) body(f *facts, l mechanism.LinkID) []draw.Path {
 		return nil
 	}
 	var out []draw.Path
-	r, pose, places := 0.38*s.text, f.State.Pose(l), attached(s.m, l)
-	for _, piece := range tree(places) {
+	r, pose := 0.38*s.text, f.State.Pose(l)
+	for _, piece := range skeleton(s.m, l) {
 		out = append(out, draw.Capsule(s.frame.At(pose.Point(piece[0])), s.frame.At(pose.Point(piece[1])), r, r))
-	}
-	if len(places) == 1 {
-		out = append(out, draw.Circle(s.frame.At(pose.Point(places[0])), r))
 	}
 	return out
 }
@@ -145,10 +142,11 @@ func (s *stage) contact(f *facts) {
 // push draws the force of the body on the machine, most mm long where it is
 // greatest.
 func (s *stage) push(f *facts, most float64) {
-	full := greatest(s.e)
+	full := ceiling(s.e)
 	if full == 0 || f.Force == 0 {
 		return
 	}
-	tip := s.frame.At(f.At).Add(draw.Towards(most*f.Force/full, f.Tangent.Angle()))
+	long := most * min(1, max(-1, f.Force/full))
+	tip := s.frame.At(f.At).Add(draw.Towards(long, f.Tangent.Angle()))
 	s.Arrow(s.frame.At(f.At), tip, s.pen(0.28, s.th.Person))
 }

@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"steelyard/evaluation"
+	"steelyard/internal/draw"
 	"steelyard/quantity"
 )
 
@@ -31,6 +32,13 @@ func (o Options) units() units {
 		return units{evaluation.Imperial{}, quantity.Imperial, quantity.PoundForce, quantity.Inch, quantity.Pound}
 	}
 	return units{evaluation.Metric{}, quantity.Metric, quantity.Newton, quantity.Centimetre, quantity.Kilogram}
+}
+
+func (o Options) theme() draw.Theme {
+	if o.Dark {
+		return draw.Dark
+	}
+	return draw.Light
 }
 
 // column writes x, in SI, as a bare number of units u: whole from 100 up, with

@@ -5,14 +5,18 @@ import (
 	"steelyard/internal/draw"
 )
 
-// positions draws the machine three times side by side at one scale, each with
-// its moment arms and the force along the path.
+// positions draws the machine three times at one scale, side by side or, in a
+// tall box, one under another: each with its moment arms and the force along
+// the path.
 func (c canvas) positions(e *evaluation.Evaluation, places [3]*facts, box draw.Rect) {
 	gap := 1.5 * c.scene.Text
-	w := (box.W - 2*gap) / 3
 	b := machineBounds(e.Model.Machine(), places[:])
 	for i, f := range places {
-		c.position(e, f, b, draw.Rect{X: box.X + float64(i)*(w+gap), Y: box.Y, W: w, H: box.H})
+		part := draw.Rect{X: box.X + float64(i)*(box.W+gap)/3, Y: box.Y, W: (box.W - 2*gap) / 3, H: box.H}
+		if box.H > box.W {
+			part = draw.Rect{X: box.X, Y: box.Y + float64(i)*(box.H+gap)/3, W: box.W, H: (box.H - 2*gap) / 3}
+		}
+		c.position(e, f, b, part)
 	}
 }
 
@@ -23,28 +27,38 @@ func (c canvas) position(e *evaluation.Evaluation, f *facts, b bounds, box draw.
 	bold := draw.Font{Size: text, Bold: true, Color: th.Ink}
 	c.TextAt(draw.Point{X: box.X, Y: box.Y + text}, f.Name+": "+c.u.Force(f.Force), bold, draw.Left)
 	arms := armsOf(e.Model.Machine(), f)
-	lines := notes(c.u, f, arms)
-	foot := float64(len(lines)) * 1.3 * text
-	s := c.stage(e, box)
-	view := draw.Rect{X: box.X, Y: box.Y + 1.4*text, W: box.W, H: box.H - foot - 2*text}
-	s.frame = draw.Fit(b.lo, b.hi, view.Inset(1.6*text))
-	c.Stroke(view.Path(), draw.Pen{Width: 0.05 * text, Color: draw.Alpha(th.Faint, 0.6)})
+	lines := notes(e, c.u, f, arms)
+	view := draw.Rect{X: box.X, Y: box.Y + 1.4*text, W: box.W, H: box.H - 1.3*text*float64(len(lines)) - 2*text}
+	c.Stroke(view.Path(), draw.Pen{Width: 0.05 * text, Color: mix(th.Faint, th.Paper, 0.6)})
+
+	s := c.stage(e, view)
+	s.names.Font = draw.Font{Size: text, Bold: true, Color: th.Arm}
+	room := view.Inset(1.6 * text)
+	room.H -= 1.2 * text
+	s.frame = draw.Fit(b.lo, b.hi, room)
 	c.Clip(view.Path(), func() {
 		s.machine(f)
-		for _, a := range arms {
-			s.drawArm(a)
-		}
 		s.push(f, 0.2*min(view.W, view.H))
+		for _, a := range arms {
+			s.drawArm(a, f)
+		}
+		c.Labels(&s.names)
 	})
-	font := c.scene.Font(th.Ink)
 	for i, line := range lines {
+		font := c.scene.Font(th.Ink)
+		if i >= len(lines)-len(arms) {
+			font.Color = th.Arm
+		}
 		c.TextAt(draw.Point{X: box.X, Y: view.Bottom() + float64(i+1)*1.3*text}, line, font, draw.Left)
 	}
 }
 
-// notes lists where it is on the travel and the arms there.
-func notes(u units, f *facts, arms []arm) []string {
+// notes says where it is on the travel, how the load moves there, and the arms.
+func notes(e *evaluation.Evaluation, u units, f *facts, arms []arm) []string {
 	out := []string{u.Length(f.Travel) + " into the travel"}
+	if e.Curve.Load != nil {
+		out = append(out, "lift ratio "+decimal(e.Sweep.LiftRatio[f.Row], 2))
+	}
 	for _, a := range arms {
 		out = append(out, a.name+" "+u.Short(a.length()))
 	}

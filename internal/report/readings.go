@@ -7,64 +7,49 @@ import (
 )
 
 // shown is which readings the table holds, in the order of interest.
-var shown = []struct {
-	reading profile.Reading
-	place   profile.Reading // share of the travel at which it is read; Length for none
-}{
-	{profile.PeakForce, profile.PeakShare},
-	{profile.LeastForce, profile.LeastShare},
-	{profile.StartForce, profile.Length},
-	{profile.EndForce, profile.Length},
-	{profile.PeakToStart, profile.Length},
-	{profile.Mean, profile.Length},
-	{profile.MeanByWork, profile.Length},
-	{profile.LengthenedMean, profile.Length},
-	{profile.MiddleMean, profile.Length},
-	{profile.ShortenedMean, profile.Length},
-	{profile.LengthenedShare, profile.Length},
-	{profile.MiddleShare, profile.Length},
-	{profile.ShortenedShare, profile.Length},
-	{profile.Flatness, profile.Length},
-	{profile.LiftRatio, profile.Length},
-	{profile.Length, profile.Length},
-	{profile.WorkUp, profile.Length},
-	{profile.WorkDown, profile.Length},
-	{profile.Lost, profile.Length},
+var shown = []profile.Reading{
+	profile.PeakForce, profile.PeakShare, profile.LeastForce, profile.LeastShare,
+	profile.StartForce, profile.EndForce, profile.PeakToStart,
+	profile.Mean, profile.MeanByWork,
+	profile.LengthenedMean, profile.MiddleMean, profile.ShortenedMean,
+	profile.LengthenedShare, profile.MiddleShare, profile.ShortenedShare,
+	profile.Flatness, profile.LiftRatio, profile.Length,
+	profile.WorkUp, profile.WorkDown, profile.Lost,
 }
 
 // readingsTable tells what is read from the lifting curve, and from the
 // lowering curve where friction makes it another.
 func readingsTable(e *evaluation.Evaluation, u units) draw.Table {
-	t := draw.Table{Columns: []draw.Column{{Title: "Reading"}, {Title: "Lifting", Align: draw.Right}, {Title: "may lie between", Align: draw.Right}, {Title: "Lowering", Align: draw.Right}}}
+	t := draw.Table{Columns: append(worded("Reading"), numeric("Lift", "Range", "Lower")...)}
 	lift, lower := &e.Readings[profile.Lifting], &e.Readings[profile.Lowering]
-	for _, s := range shown {
-		if s.reading == profile.LiftRatio && lift.LiftRatio == 0 {
+	for _, q := range shown {
+		if q == profile.LiftRatio && e.Curve.Load == nil || (q == profile.WorkDown || q == profile.Lost) && !e.Rubs() {
 			continue
 		}
-		row := []string{s.reading.String(), at(lift, s.reading, s.place, u), "", ""}
+		row := []string{q.String(), written(lift.Value(q), q, u), "", ""}
 		if e.Band != nil {
-			in := e.Band.Reading(s.reading)
-			row[2] = write(in.Low, s.reading, u) + " – " + write(in.High, s.reading, u)
+			in := e.Band.Reading(q)
+			row[2] = spread(written(in.Low, q, u), written(in.High, q, u))
 		}
-		if e.Rubs() && s.reading < profile.LiftRatio && s.reading != profile.Length {
-			row[3] = at(lower, s.reading, s.place, u)
+		if e.Rubs() && byPhase(q) {
+			row[3] = written(lower.Value(q), q, u)
 		}
 		t.Rows = append(t.Rows, row)
 	}
 	return withoutEmpty(t)
 }
 
-// at writes a reading and, if it has one, its place on the travel.
-func at(r *profile.Readings, q, place profile.Reading, u units) string {
-	s := write(r.Value(q), q, u)
-	if place != profile.Length {
-		s += " at " + percent(r.Value(place))
+// byPhase reports whether lifting and lowering each have such a reading.
+func byPhase(q profile.Reading) bool {
+	switch q {
+	case profile.Length, profile.LiftRatio, profile.WorkUp, profile.WorkDown, profile.Lost:
+		return false
 	}
-	return s
+	return true
 }
 
-// write writes a value of the reading in the reader's units.
-func write(x float64, q profile.Reading, u units) string {
+// written writes a value of the reading in the reader's units.
+func written(x float64, q profile.Reading, u units) string {
 	switch q.Unit() {
 	case "N":
 		return u.Force(x)
@@ -74,7 +59,7 @@ func write(x float64, q profile.Reading, u units) string {
 		return u.Length(x)
 	}
 	switch q {
-	case profile.LengthenedShare, profile.MiddleShare, profile.ShortenedShare:
+	case profile.PeakShare, profile.LeastShare, profile.LengthenedShare, profile.MiddleShare, profile.ShortenedShare:
 		return percent(x)
 	}
 	return decimal(x, 2)

@@ -12,11 +12,13 @@ import (
 // dpi of a PNG report: 1240 pixels across A4, sharp on a phone.
 const dpi = 150
 
-// Write writes the evaluation in the format that ext names: .pdf, .svg or .png.
-// Warnings are sentences a person should see, such as a name the
-// embedded font cannot set.
+// Write writes the evaluation in the format that ext names: .html, .pdf, .svg or
+// .png. Warnings are sentences a person should see, such as a name the embedded
+// font cannot set.
 func Write(w io.Writer, ext string, e *evaluation.Evaluation, o Options) (warnings []string, err error) {
 	switch strings.ToLower(ext) {
+	case ".html", ".htm":
+		return nil, WriteHTML(w, e, o)
 	case ".pdf":
 		return draw.WritePDF(w, Scene(e, o))
 	case ".svg":
@@ -24,16 +26,12 @@ func Write(w io.Writer, ext string, e *evaluation.Evaluation, o Options) (warnin
 	case ".png":
 		return draw.WritePNG(w, Scene(e, o), dpi)
 	}
-	return nil, fmt.Errorf("a report cannot be written as %q; end the file's name in .pdf, .svg or .png", ext)
+	return nil, fmt.Errorf("a report cannot be written as %q; end the file's name in .html, .pdf, .svg or .png", ext)
 }
 
 // Scene returns the report on A4 pages.
 func Scene(e *evaluation.Evaluation, o Options) *draw.Scene {
-	th := draw.Light
-	if o.Dark {
-		th = draw.Dark
-	}
-	s := draw.New(e.Name, th)
+	s := draw.New(e.Name, o.theme())
 	s.Lang, s.Date = "en", o.Date
 	s.Desc = strings.Join(e.Words(o.units()), " ")
 	p := pages{e: e, u: o.units(), Flow: s.Flow(draw.A4, 14, footer(o)), scene: s}
@@ -53,23 +51,50 @@ type pages struct {
 	scene *draw.Scene
 }
 
-// first is what one needs to know: words and pictures.
+// first is what one needs to know: words and pictures. The side view and the
+// curve share what the words leave of the page.
 func (p *pages) first() {
 	p.Title(p.e.Name)
 	p.Text(settingsLine(p.e))
-	for _, w := range p.e.Words(p.u) {
+	words := p.e.Words(p.u)
+	p.lead(words[0])
+	for _, w := range words[1:] {
 		p.Text(w)
 	}
-	places, err := threePlaces(p.e)
-	if err != nil {
-		p.Text(err.Error())
-		return
+	all := figures(p.e, p.u)
+	gaps := 4 * captionHeight * p.scene.Text // captions, the space between and the foot
+	room := p.Size.H - p.Margin - p.y() - gaps - all[1].page*p.Width()
+	all[0].page = min(max(room/p.Width(), 0.42), 0.62)
+	for _, f := range all {
+		p.captioned(f)
 	}
-	for _, f := range figures(p.e, places) {
-		p.Figure(f.height, f.title, f.desc, func(pg *draw.Page, box draw.Rect) {
-			f.draw(canvas{pg, p.scene, p.u}, box)
-		})
-	}
+}
+
+// y returns how far down the page the flow has come, mm.
+func (p *pages) y() (y float64) {
+	p.Figure(0, "", "", func(_ *draw.Page, box draw.Rect) { y = box.Y })
+	return y
+}
+
+func (p *pages) captioned(f figure) {
+	above := captionHeight * p.scene.Text
+	p.Figure(f.page*p.Width()+above, f.title, f.desc, func(pg *draw.Page, box draw.Rect) {
+		font := draw.Font{Size: 1.1 * p.scene.Text, Bold: true, Color: p.scene.Theme.Ink}
+		pg.TextAt(draw.Point{X: box.X, Y: box.Y + p.scene.Text}, f.title, font, draw.Left)
+		f.draw(canvas{pg, p.scene, p.u}, draw.Rect{X: box.X, Y: box.Y + above, W: box.W, H: box.H - above})
+	})
+}
+
+// captionHeight is the room for a figure's title, in ems of labels.
+const captionHeight = 2
+
+// lead sets the one sentence to remember.
+func (p *pages) lead(s string) {
+	f := draw.Font{Size: 1.35 * p.scene.Text, Bold: true, Color: p.scene.Theme.Ink}
+	h := float64(len(f.Wrap(s, p.Width()))) * f.Leading()
+	p.Figure(h, "", "", func(pg *draw.Page, box draw.Rect) {
+		pg.Paragraph(draw.Point{X: box.X, Y: box.Y}, box.W, s, f, draw.Left)
+	})
 }
 
 func (p *pages) numbers() {
@@ -108,24 +133,4 @@ func footer(o Options) string {
 		s += " · " + o.Date.Format("2 January 2006")
 	}
 	return s
-}
-
-// figure is a picture of the report with what a reader who cannot see it is
-// told.
-type figure struct {
-	title, desc string
-	height      float64 // mm on an A4 page
-	draw        func(c canvas, box draw.Rect)
-}
-
-func figures(e *evaluation.Evaluation, places [3]*facts) []figure {
-	out := []figure{
-		{"Side view with the load ribbon", "desc", 105, func(c canvas, box draw.Rect) { c.sideView(e, places, box) }},
-		{"Start, middle, end", "desc", 80, func(c canvas, box draw.Rect) { c.positions(e, places, box) }},
-		{"Force over travel", "desc", 75, func(c canvas, box draw.Rect) { c.curve(e, box) }},
-	}
-	if e.Stroke != nil {
-		out = append(out, figure{"Force over time", "desc", 65, func(c canvas, box draw.Rect) { c.stroke(e.Stroke, box) }})
-	}
-	return out
 }

@@ -2,6 +2,7 @@ package report
 
 import (
 	"math"
+	"slices"
 
 	"steelyard/evaluation"
 	"steelyard/internal/draw"
@@ -22,6 +23,28 @@ type ribbon struct {
 	full  float64
 }
 
+// spike is how many times the force that nine places in ten keep below is still
+// drawn to scale; a dead point would squash all the rest.
+const spike = 3
+
+// ceiling returns the greatest size of force in N that pictures are scaled to:
+// of the lifting force and its band, unless a spike of them stands far above
+// the rest.
+func ceiling(e *evaluation.Evaluation) float64 {
+	var sizes []float64
+	for k, f := range e.Curve.Lift {
+		if e.Curve.Has(k) {
+			size := max(math.Abs(f), math.Abs(e.Curve.Lower[k]))
+			if e.Band != nil {
+				size = max(size, math.Abs(e.Band.Between[k].Low), math.Abs(e.Band.Between[k].High))
+			}
+			sizes = append(sizes, size)
+		}
+	}
+	slices.Sort(sizes)
+	return min(sizes[len(sizes)-1], spike*sizes[9*(len(sizes)-1)/10])
+}
+
 // straightTurn is the turn of the path below which it counts as straight.
 const straightTurn = 5 * planar.Degree
 
@@ -30,7 +53,7 @@ const straightTurn = 5 * planar.Degree
 // the machine.
 func ribbonOf(e *evaluation.Evaluation) ribbon {
 	c := &e.Curve
-	r := ribbon{full: greatest(e)}
+	r := ribbon{full: ceiling(e)}
 	sign := outerSide(e)
 	for k, row := range e.Rows {
 		r.base = append(r.base, e.Sweep.Contact[row])
@@ -64,7 +87,7 @@ func outerSide(e *evaluation.Evaluation) float64 {
 	var centre planar.Vec
 	n := 0.0
 	for l := range len(e.Model.Machine().Links) + 1 {
-		for _, p := range attached(e.Model.Machine(), linkID(l)) {
+		for _, p := range placesOf(e.Model.Machine(), linkID(l)) {
 			centre = centre.Add(e.Sweep.Pose(middle, linkID(l)).Point(p))
 			n++
 		}
@@ -89,9 +112,11 @@ func (r ribbon) place(fr draw.Frame, full float64) placed {
 	return p
 }
 
-// edge returns where the ribbon's edge is at position k for a force in N.
+// edge returns where the ribbon's edge is at position k for a force in N. A
+// force beyond the ribbon's full width ends there.
 func (p placed) edge(k int, force float64) draw.Point {
 	n := draw.Point{X: p.side[k].X, Y: -p.side[k].Y}
+	force = min(p.full, max(-p.full, force))
 	return p.frame.At(p.base[k]).Add(n.Scale(force * p.perNewton))
 }
 
@@ -103,6 +128,14 @@ func (p placed) edges(from, to int, force func(k int) float64) []draw.Point {
 	}
 	return out
 }
+
+// tangent returns the direction of the path at position k.
+func (p placed) tangent(k int) planar.Angle {
+	return p.base[min(k+1, len(p.base)-1)].Sub(p.base[max(k-1, 0)]).Angle()
+}
+
+// ribbonFill is the colour of what is sure.
+func ribbonFill(th draw.Theme) draw.Color { return mix(th.Load, th.Paper, 0.32) }
 
 // sure returns the part of the force at k that is there whatever the band: the
 // end of it nearer to nothing, or nothing.
@@ -123,13 +156,13 @@ func (p placed) draw(pg *draw.Page, text float64, th draw.Theme) {
 		from, to := run[0], run[1]
 		path := p.edges(from, to, func(int) float64 { return 0 })
 		sure := p.edges(from, to, p.sure)
-		pg.Fill(area(path, sure), mix(th.Load, th.Paper, 0.34))
+		pg.Fill(area(path, sure), ribbonFill(th))
 		low, high := p.edges(from, to, func(k int) float64 { return p.low[k] }), p.edges(from, to, func(k int) float64 { return p.high[k] })
 		open := area(low, high)
 		pg.Fill(open, mix(th.Load, th.Paper, 0.08))
 		pg.Hatch(open, math.Pi/4, 0.36*text, draw.Pen{Width: 0.06 * text, Color: th.Load})
 		pg.Stroke(draw.Polyline(high...), draw.Pen{Width: 0.05 * text, Color: th.Load})
-		pg.Stroke(draw.Polyline(p.edges(from, to, func(k int) float64 { return p.force[k] })...), draw.Pen{Width: 0.16 * text, Color: th.Load})
+		pg.Stroke(draw.Polyline(p.edges(from, to, func(k int) float64 { return p.force[k] })...), draw.Pen{Width: 0.11 * text, Color: th.Load})
 	}
 	p.cuts(pg, text, th)
 	p.path(pg, text, th)

@@ -13,7 +13,7 @@ func TestShow(t *testing.T) {
 	if dir == "" {
 		t.Skip()
 	}
-	for _, name := range []string{"example", "four-bar", "cam-curl", "sled", "spring-arm", "tackle", "dead-point"} {
+	for _, name := range []string{"example", "four-bar", "cam-curl", "sled", "spring-arm", "tackle", "dead-point", "rough"} {
 		o := evaluation.Options{Tempo: tempo}
 		if name == "dead-point" {
 			o.Tempo = nil

@@ -7,7 +7,6 @@ import (
 	"steelyard/internal/draw"
 	"steelyard/mechanism"
 	"steelyard/planar"
-	"steelyard/profile"
 )
 
 // stage is where a machine is drawn: a page, the place of the ground frame on
@@ -64,13 +63,13 @@ func (b *bounds) add(p planar.Vec, r float64) {
 // machineBounds returns what the machine takes up at the given places.
 func machineBounds(m *mechanism.Machine, places []*facts) bounds {
 	b := nothing()
-	for _, p := range attached(m, mechanism.Ground) {
+	for _, p := range placesOf(m, mechanism.Ground) {
 		b.add(p, 0)
 	}
 	for _, f := range places {
 		for i := range m.Links {
 			l := mechanism.LinkID(i + 1)
-			for _, p := range attached(m, l) {
+			for _, p := range placesOf(m, l) {
 				b.add(f.State.Pose(l).Point(p), 0)
 			}
 		}
@@ -99,18 +98,4 @@ func machineBounds(m *mechanism.Machine, places []*facts) bounds {
 		}
 	}
 	return b
-}
-
-// greatest returns the greatest size of the lifting force or its band, N.
-func greatest(e *evaluation.Evaluation) float64 {
-	r := &e.Readings[profile.Lifting]
-	most := max(math.Abs(r.Peak.Force), math.Abs(r.Least.Force))
-	if e.Band != nil {
-		for k, in := range e.Band.Between {
-			if e.Curve.Has(k) {
-				most = max(most, math.Abs(in.Low), math.Abs(in.High))
-			}
-		}
-	}
-	return most
 }

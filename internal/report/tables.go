@@ -19,14 +19,17 @@ const places = 11
 func travelTable(e *evaluation.Evaluation, u units) draw.Table {
 	t := draw.Table{Columns: numeric(titled("Travel", u.length))}
 	if e.Rubs() {
-		t.Columns = append(t.Columns, numeric(titled("Lifting", u.force), titled("Holding", u.force), titled("Lowering", u.force))...)
+		t.Columns = append(t.Columns, numeric(titled("Lift", u.force), titled("Hold", u.force), titled("Lower", u.force))...)
 	} else {
 		t.Columns = append(t.Columns, numeric(titled("Force", u.force))...)
 	}
 	if e.Band != nil {
-		t.Columns = append(t.Columns, numeric("may lie between")...)
+		t.Columns = append(t.Columns, numeric(titled("Range of lift", u.force))...)
 	}
-	t.Columns = append(t.Columns, numeric("Lift ratio", titled("Effective mass", u.mass))...)
+	if e.Curve.Load != nil {
+		t.Columns = append(t.Columns, numeric("Lift ratio")...)
+	}
+	t.Columns = append(t.Columns, numeric(titled("Eff. mass", u.mass))...)
 	for i := range places {
 		t.Rows = append(t.Rows, travelRow(e, u, nearest(e.Curve.Travel, e.Curve.Length()*float64(i)/(places-1))))
 	}
@@ -51,12 +54,22 @@ func travelRow(e *evaluation.Evaluation, u units, k int) []string {
 	if e.Band != nil {
 		row = append(row, between(e.Band.Between[k], u.force))
 	}
-	sw, i := e.Sweep, e.Rows[k]
-	return append(row, decimal(sw.LiftRatio[i], 2), column(sw.Mass[i], u.mass))
+	if e.Curve.Load != nil {
+		row = append(row, decimal(e.Sweep.LiftRatio[e.Rows[k]], 2))
+	}
+	return append(row, column(e.Sweep.Mass[e.Rows[k]], u.mass))
 }
 
 func between(in profile.Interval, u quantity.Unit) string {
-	return column(in.Low, u) + " – " + column(in.High, u)
+	return spread(column(in.Low, u), column(in.High, u))
+}
+
+// spread writes a range, or one number if its ends read the same.
+func spread(low, high string) string {
+	if low == high {
+		return low
+	}
+	return low + " – " + high
 }
 
 // nearest returns the index of the number in xs closest to x.

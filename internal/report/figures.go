@@ -1,0 +1,70 @@
+package report
+
+import (
+	"fmt"
+	"strings"
+
+	"steelyard/evaluation"
+	"steelyard/internal/draw"
+	"steelyard/profile"
+)
+
+// figure is a picture of the report, with what a reader is told who cannot see
+// it.
+type figure struct {
+	title, desc string
+	page        float64 // height over width across a printed page
+	wide, slim  float64 // and on a desk's screen, half of it wide, and on a phone
+	draw        func(c canvas, box draw.Rect)
+}
+
+// figures returns the report's pictures in their order.
+func figures(e *evaluation.Evaluation, u units) []figure {
+	places, err := threePlaces(e)
+	if err != nil {
+		// Run has been at all of these places with the same steps.
+		panic("report: " + err.Error())
+	}
+	out := []figure{
+		{"Where the load is felt", sideWords(e, u, places), 0.55, 0.7, 1.1,
+			func(c canvas, box draw.Rect) { c.sideView(e, places, box) }},
+		{"Force over the travel", curveWords(e, u), 0.345, 0.7, 0.8,
+			func(c canvas, box draw.Rect) { c.curve(e, box) }},
+		{"Three places, and the lengths that decide", placeWords(e, u, places), 0.42, 0.6, 2.5,
+			func(c canvas, box draw.Rect) { c.positions(e, places, box) }},
+	}
+	if e.Stroke != nil {
+		out = append(out, figure{"One repetition in time", strokeWords(e, u), 0.3, 0.6, 0.75,
+			func(c canvas, box draw.Rect) { c.stroke(e.Stroke, box) }})
+	}
+	return out
+}
+
+func sideWords(e *evaluation.Evaluation, u units, places [3]*facts) string {
+	var at []string
+	for _, f := range places {
+		at = append(at, fmt.Sprintf("%s at %s", u.Force(f.Force), u.Length(f.Travel)))
+	}
+	return fmt.Sprintf("Side view of the machine. A ribbon along the path of %s, as wide as the force there: %s of its %s of travel.",
+		the(e.Model.Machine().Contact.Name), strings.Join(at, ", "), u.Length(e.Curve.Length()))
+}
+
+func curveWords(e *evaluation.Evaluation, u units) string {
+	r := &e.Readings[profile.Lifting]
+	return fmt.Sprintf("Lifting force from %s at the start to %s at the end; greatest %s at %s of the travel, least %s at %s. The table below has the numbers.",
+		u.Force(r.Start.Force), u.Force(r.End.Force), u.Force(r.Peak.Force), percent(r.Peak.Share), u.Force(r.Least.Force), percent(r.Least.Share))
+}
+
+func placeWords(e *evaluation.Evaluation, u units, places [3]*facts) string {
+	var all []string
+	for _, f := range places {
+		all = append(all, f.Name+": "+u.Force(f.Force)+", "+strings.Join(notes(e, u, f, armsOf(e.Model.Machine(), f)), ", ")+".")
+	}
+	return strings.Join(all, " ")
+}
+
+func strokeWords(e *evaluation.Evaluation, u units) string {
+	s := e.Stroke
+	return fmt.Sprintf("Force over %s s: greatest %s at %s s, least %s at %s s.", decimal(s.Time[len(s.Time)-1], 1),
+		u.Force(s.Force[s.Peak]), decimal(s.Time[s.Peak], 1), u.Force(s.Force[s.Dip]), decimal(s.Time[s.Dip], 1))
+}
