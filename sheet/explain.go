@@ -121,6 +121,9 @@ func (t *teller) link(i int) {
 		return
 	}
 	t.understood("link %q weighs %s%s", l.name, t.number(l.mass), carries)
+	if m.Mass == 0 {
+		return
+	}
 	if l.center == nowhere && len(names) > 1 {
 		t.assumed("link %q balances half-way between %q and %q, its points furthest apart, at %.0f mm forward and %.0f mm up", l.name,
 			t.plan.pointName(l.ends[0]), t.plan.pointName(l.ends[1]), 1000*m.Center.X, 1000*m.Center.Y)
@@ -185,6 +188,9 @@ func (t *teller) route(route []station) string {
 		}
 	}
 	n := len(parts) - 1
+	if n == 1 {
+		return "from " + parts[0] + " to " + parts[1]
+	}
 	return "from " + strings.Join(append(parts[:n:n], "to "+parts[n]), ", ")
 }
 
@@ -242,19 +248,22 @@ func (t *teller) contact() {
 	t.understood("the body meets the machine at %q on %s (%s)", c.name, t.linkName(c.link), c.kind)
 	t.understood("%s %s from %s to %s, counted from the measured pose", t.linkName(j.b), verb, t.number(d.from), t.number(d.to))
 	if p := t.plan.plane; p.tilt != none || p.offset != none || p.mirrored {
-		mirrored := ""
-		if p.mirrored {
-			mirrored = "; there are two, mirrored, and forces are told for one"
+		var parts []string
+		if p.tilt != none {
+			parts = append(parts, "leans "+t.number(p.tilt)+" from upright")
 		}
-		t.understood("its plane leans %s and lies %s sideways%s", t.number(p.tilt), t.number(p.offset), mirrored)
+		if p.offset != none {
+			parts = append(parts, "lies "+t.number(p.offset)+" to the side")
+		}
+		if p.mirrored {
+			parts = append(parts, "has a mirrored twin, and forces are told for one of the two")
+		}
+		t.understood("the plane it moves in %s", list(parts, " and "))
 	}
 }
 
-// number writes a number of the sheet with its unit, as it was given.
+// number writes a number that was given with its unit.
 func (t *teller) number(n num) string {
-	if n == none {
-		return "0 (not given)"
-	}
 	m := &t.plan.numbers[n]
 	return quantity.Quantity{Value: m.Value, Spread: m.Spread, Unit: m.Unit}.String()
 }

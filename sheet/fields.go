@@ -21,11 +21,11 @@ type fields struct {
 func (r *reader) fields(n *node, kind, name string) *fields {
 	f := &fields{r: r, node: n, kind: kind, name: name}
 	if n.kind != mapping {
-		if n.kind != scalar || n.text != "" {
-			r.fault(n, fmt.Sprintf("%s is %s", f, seen(n)), "it is a list of `key: value` lines", "indent one line for each thing to say about it")
-		} else {
-			r.fault(n, fmt.Sprintf("%s has nothing under it", f), "it is a list of `key: value` lines", "add them, or take the line out")
+		what, cure := fmt.Sprintf("%s is %s", f, seen(n)), "indent one line for each thing to say about it"
+		if n.kind == scalar && n.text == "" {
+			what, cure = fmt.Sprintf("%s has nothing under it", f), "add them, or take the line out"
 		}
+		r.fault(n, what, "it is a list of `key: value` lines", cure)
 		f.node = &node{kind: mapping, line: n.line, column: n.column, path: n.path}
 	}
 	return f
