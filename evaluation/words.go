@@ -54,11 +54,20 @@ const samePlace = 0.1
 // sureOfPeak reports whether the headline has already said where it is hardest
 // as closely as it is known.
 func (e *Evaluation) sureOfPeak() bool {
-	if w, ok := e.Band.Verdict.Loads(); ok && w == profile.Evenly {
+	if e.surelyEven() {
 		return true
 	}
 	at := e.Band.Reading(profile.PeakShare)
 	return at.High-at.Low < samePlace
+}
+
+// surelyEven reports whether the machine loads evenly whatever the band says.
+func (e *Evaluation) surelyEven() bool {
+	if e.Band == nil {
+		return e.Readings[profile.Lifting].Loads == profile.Evenly
+	}
+	w, sure := e.Band.Verdict.Loads()
+	return sure && w == profile.Evenly
 }
 
 // headline is the one sentence to remember: hardest where, how much, why, and
@@ -66,7 +75,7 @@ func (e *Evaluation) sureOfPeak() bool {
 func (e *Evaluation) headline(f Formatter) string {
 	r := &e.Readings[profile.Lifting]
 	peak, least := &e.Causes[0], &e.Causes[1]
-	if r.Loads == profile.Evenly {
+	if e.surelyEven() {
 		return fmt.Sprintf("Much the same all the way: %s at the most, %s.", e.ranged(profile.PeakForce, f), peak.Because(f))
 	}
 	verb := "lets off to"
