@@ -192,7 +192,7 @@ func (r *reader) notOnePin(f *fields, id linkID, found []jointID) {
 		pins = append(pins, r.plan.pointName(r.plan.joints[j].point))
 	}
 	r.fault(f.node, fmt.Sprintf("travel turns %q", name), fmt.Sprintf("that link has %d pins there", len(found)),
-		fmt.Sprintf("say which with about: %s, and against which link with against:", orList(pins)))
+		fmt.Sprintf("say which with about: %s, and against which link with against:", orList(sortedNames(pins))))
 }
 
 func (r *reader) readPlane(n *node) {
