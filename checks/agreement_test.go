@@ -44,6 +44,9 @@ func linkages() []bench {
 	list := []bench{
 		{machine: lever(), engines: []Engine{Simbody, MuJoCo, Shortest}},
 		{machine: helpedLever(), engines: both},
+		{machine: gasLever(), engines: []Engine{Shortest}},
+		{machine: bandLever(), engines: []Engine{Shortest}},
+		{machine: coiledLever(), engines: []Engine{Shortest}},
 		{machine: fourBar("four-bar, open", +1), engines: both},
 		{machine: fourBar("four-bar, crossed", -1), engines: both},
 		{machine: leaningFourBar(), engines: both},

@@ -8,9 +8,11 @@ type Case struct {
 	Links   []Link   `json:"links"`
 	Joints  []Joint  `json:"joints"`
 	Weights []Weight `json:"weights,omitempty"`
-	Forces  []Force  `json:"forces,omitempty"`
 	Springs []Spring `json:"springs,omitempty"`
 	Ropes   []Rope   `json:"ropes,omitempty"`
+
+	Elements []Element `json:"elements,omitempty"`
+	Chains   []Chain   `json:"chains,omitempty"`
 
 	// Driver is the joint whose coordinate At lists: the turn (rad) or shift
 	// (m) of link B relative to link A since the measured pose.
@@ -65,13 +67,6 @@ type Weight struct {
 	Inertia float64 `json:"inertia,omitempty"` // kg m², about its own centre
 }
 
-// Force acts at a point of a link, the same in the ground frame at every pose.
-type Force struct {
-	Link  int   `json:"link"`
-	At    Point `json:"at"`
-	Force Point `json:"force"` // N
-}
-
 // Spring joins a point of A to a point of B; it pulls and pushes.
 type Spring struct {
 	A    int     `json:"a"`
@@ -80,6 +75,32 @@ type Spring struct {
 	AtB  Point   `json:"atB"`
 	Rate float64 `json:"rate"` // N/m
 	Free float64 `json:"free"` // m, length without force
+}
+
+// Element resists by a law of its own: the growth of a route's length, or
+// without a route the turn of a joint's B against its A since the measured
+// pose, counter-clockwise positive.
+type Element struct {
+	Route *Rope `json:"route,omitempty"`
+	Joint int   `json:"joint"`
+	Law   Law   `json:"law"`
+}
+
+// Law is a force law of some kind with its numbers in SI units by name:
+// "spring" with rate, free and preload; "gas" with force, extended and column;
+// "band" with free, area and shear.
+type Law struct {
+	Kind    string             `json:"kind"`
+	Numbers map[string]float64 `json:"numbers"`
+}
+
+// Chain hangs from a point of a link to the floor.
+type Chain struct {
+	Link    int     `json:"link"`
+	At      Point   `json:"at"`
+	Floor   float64 `json:"floor"`   // m, its height
+	Length  float64 `json:"length"`  // m, off the floor at the most
+	Density float64 `json:"density"` // kg/m
 }
 
 // Rope runs from one end over its outlines in order to the other end. A kept
@@ -131,11 +152,10 @@ type Ellipse struct {
 }
 
 // Contact is where the body meets the machine. Its force acts along the
-// contact's path, or along Along where that is given.
+// contact's path.
 type Contact struct {
-	Link  int    `json:"link"`
-	At    Point  `json:"at"`
-	Along *Point `json:"along,omitempty"`
+	Link int   `json:"link"`
+	At   Point `json:"at"`
 }
 
 // Result is what an engine writes on standard output.

@@ -18,12 +18,12 @@ type Shape struct {
 // of its travel to its end. Shapes tells the engines what outlines that are
 // not circles look like, since an outline itself only tells its supports.
 //
-// It returns an error for what the case cannot say: chains, flywheels,
-// elements other than linear springs between two points, and ropes bent over
-// points.
+// It returns an error for what the case cannot say: flywheels, laws other than
+// springs, gas springs and bands, ropes bent over points, and upright stacks
+// beside a leaning plane.
 func CaseOf(m mechanism.Machine, shapes map[planar.Outline]Shape, n int) (Case, error) {
-	if len(m.Chains) > 0 || len(m.Wheels) > 0 {
-		return Case{}, fmt.Errorf("checks: %s: chains and flywheels are not in the case format", m.Name)
+	if len(m.Wheels) > 0 {
+		return Case{}, fmt.Errorf("checks: %s: flywheels are not in the case format", m.Name)
 	}
 	c := Case{
 		Name:    m.Name,
@@ -33,6 +33,9 @@ func CaseOf(m mechanism.Machine, shapes map[planar.Outline]Shape, n int) (Case, 
 		Contact: &Contact{Link: int(m.Contact.Link), At: pointOf(m.Contact.At)},
 	}
 	for _, l := range m.Links {
+		if l.Upright && m.Plane.Tilt != 0 {
+			return Case{}, fmt.Errorf("checks: %s: an upright link beside a leaning plane is not in the case format", m.Name)
+		}
 		c.Links = append(c.Links, Link{Mass: l.Mass, Inertia: l.Inertia, COM: pointOf(l.Center)})
 	}
 	for _, j := range m.Joints {
@@ -42,14 +45,16 @@ func CaseOf(m mechanism.Machine, shapes map[planar.Outline]Shape, n int) (Case, 
 		c.Weights = append(c.Weights, Weight{Link: int(w.Link), At: pointOf(w.At), Mass: w.Mass, Inertia: w.Inertia})
 	}
 	for _, e := range m.Elements {
-		s, err := springOf(e)
-		if err != nil {
-			return Case{}, fmt.Errorf("checks: %s: %w", m.Name, err)
+		if err := c.addElement(e, shapes); err != nil {
+			return Case{}, fmt.Errorf("checks: %s: element %q: %w", m.Name, e.Name, err)
 		}
-		c.Springs = append(c.Springs, s)
+	}
+	for _, h := range m.Chains {
+		c.Chains = append(c.Chains, Chain{int(h.Link), pointOf(h.At), h.Floor, h.Length, h.Density})
 	}
 	for _, r := range m.Ropes {
-		rope, err := ropeOf(r, shapes)
+		rope, err := routeOf(r.Route, shapes)
+		rope.Keep = true
 		if err != nil {
 			return Case{}, fmt.Errorf("checks: %s: rope %q: %w", m.Name, r.Name, err)
 		}
@@ -72,24 +77,52 @@ func jointOf(j mechanism.Joint) Joint {
 	return out
 }
 
-// springOf moves the free length so that no preload is left.
-func springOf(e mechanism.Element) (Spring, error) {
-	law, ok := e.Law.(mechanism.Spring)
-	r := e.Route
-	if !ok || law.PullOnly || len(r) != 2 || r[0].Outline != nil || r[1].Outline != nil {
-		return Spring{}, fmt.Errorf("element %q is no linear spring between two points", e.Name)
+// addElement adds a linear spring between two points as such, which every
+// engine knows, and anything else with its law.
+func (c *Case) addElement(e mechanism.Element, shapes map[planar.Outline]Shape) error {
+	spring, linear := e.Law.(mechanism.Spring)
+	if r := e.Route; linear && !spring.PullOnly && len(r) == 2 && r[0].Outline == nil && r[1].Outline == nil {
+		c.Springs = append(c.Springs, Spring{
+			A: int(r[0].Link), AtA: pointOf(r[0].At),
+			B: int(r[1].Link), AtB: pointOf(r[1].At),
+			Rate: spring.Rate, Free: spring.Free - spring.Preload/spring.Rate, // so that no preload is left
+		})
+		return nil
 	}
-	return Spring{
-		A: int(r[0].Link), AtA: pointOf(r[0].At),
-		B: int(r[1].Link), AtB: pointOf(r[1].At),
-		Rate: law.Rate, Free: law.Free - law.Preload/law.Rate,
-	}, nil
+	law, err := lawOf(e.Law)
+	if err != nil {
+		return err
+	}
+	out := Element{Joint: e.Joint, Law: law}
+	if len(e.Route) > 0 {
+		r, err := routeOf(e.Route, shapes)
+		if err != nil {
+			return err
+		}
+		out.Route = &r
+	}
+	c.Elements = append(c.Elements, out)
+	return nil
 }
 
-func ropeOf(r mechanism.Rope, shapes map[planar.Outline]Shape) (Rope, error) {
-	out := Rope{Keep: true, Over: []Outline{}}
-	last := len(r.Route) - 1
-	for k, s := range r.Route {
+func lawOf(l mechanism.Law) (Law, error) {
+	switch l := l.(type) {
+	case mechanism.Spring:
+		if !l.PullOnly {
+			return Law{"spring", map[string]float64{"rate": l.Rate, "free": l.Free, "preload": l.Preload}}, nil
+		}
+	case mechanism.GasSpring:
+		return Law{"gas", map[string]float64{"force": l.Force, "extended": l.Extended, "column": l.Column}}, nil
+	case mechanism.Band:
+		return Law{"band", map[string]float64{"free": l.Free, "area": l.Area, "shear": l.Shear}}, nil
+	}
+	return Law{}, fmt.Errorf("the law %T is not in the case format", l)
+}
+
+func routeOf(route mechanism.Route, shapes map[planar.Outline]Shape) (Rope, error) {
+	out := Rope{Over: []Outline{}}
+	last := len(route) - 1
+	for k, s := range route {
 		if end := k / last; k == 0 || k == last {
 			out.Ends[end] = endOf(s)
 		}

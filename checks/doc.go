@@ -9,8 +9,9 @@
 //	Simbody    linkages: pose, rates, holding force,  Debian, libsimbody-dev
 //	           every joint's reaction, effective mass
 //	MuJoCo     ropes over round sheaves, linkages     npm, mujoco-js (WebAssembly)
-//	SciPy      ropes over outlines of any shape, by    Debian, python3-scipy
-//	           the shortest path round a polygon
+//	SciPy      ropes over outlines of any shape, by   Debian, python3-scipy
+//	           the shortest string round a polygon;
+//	           springs, bands and chains by energy
 //
 // No engine shares code with another. What each cannot do it refuses.
 //

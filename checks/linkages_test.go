@@ -74,6 +74,43 @@ func helpedLever() machine {
 	return m
 }
 
+// sprung adds an element of any law to the lever.
+func sprung(name string, e mechanism.Element) machine {
+	m := lever()
+	m.Name = name
+	m.Elements = []mechanism.Element{e}
+	return m
+}
+
+func gasLever() machine {
+	return sprung("lever on a gas spring", mechanism.Element{
+		Name:  "strut",
+		Route: mechanism.Route{{Name: "foot", At: vec{X: 0.25, Y: 0.35}}, {Name: "eye", Link: 1, At: vec{X: 0.3, Y: 0.92}}},
+		Law:   mechanism.GasSpring{Force: 450, Extended: 0.8, Column: 1.1},
+	})
+}
+
+// bandLever draws a rubber band over a sheave, and lifts a chain.
+func bandLever() machine {
+	m := sprung("lever drawing a band over a sheave, lifting a chain", mechanism.Element{
+		Name: "band",
+		Route: mechanism.Route{
+			{Name: "hook", At: vec{X: 2, Y: 0.1}},
+			{Name: "sheave", At: vec{X: 1.7, Y: -0.4}, Outline: planar.Circle{Radius: 0.05}, Side: planar.Right},
+			{Name: "arm", Link: 1, At: vec{X: 1, Y: 0.9}},
+		},
+		Law: mechanism.Band{Free: 0.7, Area: 4e-4, Shear: 0.4e6},
+	})
+	m.Chains = []mechanism.Chain{{Name: "chain", Link: 1, At: vec{X: 1.1, Y: 0.9}, Floor: -0.2, Length: 2.5, Density: 6}}
+	return m
+}
+
+func coiledLever() machine {
+	return sprung("lever with a coiled spring about its axis", mechanism.Element{
+		Name: "coil", Joint: 0, Law: mechanism.Spring{Rate: 60, Free: 0.3, Preload: 12},
+	})
+}
+
 // fourBar is Norton's crank and rocker of 0.4, 1.2, 0.8 and 1.0 m, measured
 // with its crank at 40° and turned right round.
 func fourBar(name string, left float64) machine {

@@ -137,8 +137,7 @@ func TestShortestStringRoundEllipse(t *testing.T) {
 func TestEnginesRefuseWhatTheyCannot(t *testing.T) {
 	oval := cableCase()
 	oval.Ropes[0].Over[0].Radius, oval.Ropes[0].Over[0].Ellipse = 0, &Ellipse{Along: 0.2, Across: 0.1}
-	pushed := cableCase()
-	pushed.Ropes, pushed.Forces = nil, []Force{{Link: 1, Force: Point{10, 0}}}
+	linked := nortonCase(t, +1)
 	for _, row := range []struct {
 		name string
 		Engine
@@ -146,7 +145,7 @@ func TestEnginesRefuseWhatTheyCannot(t *testing.T) {
 	}{
 		{"no cable along a sweep", Simbody, cableCase()},
 		{"only round sheaves", MuJoCo, oval},
-		{"no outside forces", Shortest, pushed},
+		{"no links between links", Shortest, linked},
 	} {
 		if _, err := row.Sweep(row.Case); err == nil {
 			t.Errorf("%s: %s answered a case it cannot follow", row.name, row.Engine.Name)

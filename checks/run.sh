@@ -6,12 +6,19 @@
 set -euo pipefail
 cd "$(dirname "$0")"
 
+packages=(g++ libsimbody-dev nlohmann-json3-dev python3-numpy python3-scipy)
+
+installed() {
+	for p in "${packages[@]}"; do
+		dpkg-query -W -f='${Status}' "$p" 2>/dev/null | grep -q 'ok installed' || return 1
+	done
+}
+
 # Another installation may hold the lists or the lock for a while.
 install_packages() {
 	for _ in 1 2 3 4 5 6; do
 		if apt-get update -qq &&
-			apt-get install -y -qq -o DPkg::Lock::Timeout=300 --no-install-recommends \
-				g++ libsimbody-dev nlohmann-json3-dev python3-numpy python3-scipy >/dev/null; then
+			apt-get install -y -qq -o DPkg::Lock::Timeout=300 --no-install-recommends "${packages[@]}" >/dev/null; then
 			return
 		fi
 		sleep 20
@@ -20,11 +27,7 @@ install_packages() {
 	return 1
 }
 
-packages='g++ libsimbody-dev nlohmann-json3-dev python3-numpy python3-scipy'
-# shellcheck disable=SC2086 # a list of words
-if ! dpkg-query -W -f='${Status}\n' $packages 2>/dev/null | grep -c 'ok installed' | grep -qx 5; then
-	install_packages
-fi
+installed || install_packages
 (cd mujoco && npm ci --silent --no-audit --no-fund)
 
 mkdir -p build

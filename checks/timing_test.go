@@ -11,9 +11,9 @@ import (
 // Simbody takes for the same on this machine, now.
 //
 // Simbody is timed inside its own process, without building, reading and
-// writing, the fastest of 25 sweeps; Steelyard on average. Simbody holds the machine in the driver joint,
-// which takes it one pass; holding it at the contact, as Steelyard does, would
-// take a second.
+// writing, the fastest of 25 sweeps; Steelyard on average. Simbody holds the
+// machine in the driver joint, which takes it one pass; holding it at the
+// contact, as Steelyard does, would take a second.
 func BenchmarkFourBarSweep(b *testing.B) {
 	const n = 101
 	m := fourBar("four-bar", +1)

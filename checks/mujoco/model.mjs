@@ -110,7 +110,7 @@ const springXML = (s, i) =>
   `<spatial name="s${i}" stiffness="${s.rate}" springlength="${s.free}"><site site="s${i}a"/><site site="s${i}b"/></spatial>`;
 
 export function modelXML(c, tree, loops) {
-  if (c.forces?.length) throw new Error('outside forces: not supported');
+  for (const key of ['elements', 'chains']) if (c[key]?.length) throw new Error(`${key}: not supported`);
   const ropes = c.ropes ?? [];
   if (ropes.some((r) => r.ends.some((e) => e.wound))) throw new Error('a rope wound up on an outline: not supported');
   const roots = tree.filter((t) => t.parent === 0).map((t) => bodyXML(c, tree, t.child));

@@ -118,9 +118,9 @@ export class Sweep {
     let x = balance((k) => (k === this.mover ? 1 : 0)), hold = [0, 0];
     const drive = x[rows.length];
     if (this.c.contact) {
-      const along = this.c.contact.along ?? v, moved = this.moved(along);
+      const moved = this.moved(v);
       x = balance((k) => moved[k]);
-      hold = along.map((u) => u * x[rows.length]);
+      hold = v.map((u) => u * x[rows.length]);
     }
 
     // The engine's row of a loop is the point on a less the point on b.

@@ -8,6 +8,7 @@ import math
 
 from scipy.optimize import newton
 
+import laws
 from rope import Rope
 
 # Derivatives are taken over five points, rad or m apart: error H^4/30 of the
@@ -48,11 +49,11 @@ class Machine:
             if j["a"] != 0 or j["b"] in self.joints:
                 raise ValueError("only links jointed once, to the ground")
             self.joints[j["b"]] = j
-        for what in ("forces", "springs"):
-            if case.get(what):
-                raise ValueError(f"{what}: not supported")
+        if case.get("springs"):
+            raise ValueError("springs between two points: not supported")
         self.driven = case["joints"][case["driver"]]["b"]
         self.ropes = [Rope(r) for r in case.get("ropes", [])]
+        self.elements = [(e, Rope(e["route"]) if e.get("route") else None) for e in case.get("elements", [])]
         self.at = {link: 0.0 for link in self.joints}  # coordinates as last found
         poses = self._poses(self.at)
         self.whole = [r.length(poses) for r in self.ropes]
@@ -117,9 +118,24 @@ class Machine:
         poses, c = self._poses(at), self.case
         loads = [(w["link"], w["at"], w["mass"]) for w in c.get("weights", [])]
         loads += [(i, l["com"], l["mass"]) for i, l in enumerate(c["links"]) if i]
-        return c["gravity"] * sum(m * poses[link].point(p)[1] for link, p, m in loads)
+        height = sum(m * poses[link].point(p)[1] for link, p, m in loads)
+        for chain in c.get("chains", []):
+            y, off = self._lifted(chain, poses)
+            height += chain["density"] * off * (y - off / 2 - chain["floor"])
+        return c["gravity"] * height + sum(self._stored(e, route, at, poses) for e, route in self.elements)
 
-    def inertia(self, rates):
+    @staticmethod
+    def _lifted(chain, poses):
+        """Height of the chain's upper end, and how much is off the floor."""
+        y = poses[chain["link"]].point(chain["at"])[1]
+        return y, min(max(y - chain["floor"], 0.0), chain["length"])
+
+    def _stored(self, e, route, at, poses):
+        if route:
+            return laws.energy(e["law"], route.length(poses))
+        return laws.energy(e["law"], at[self.case["joints"][e["joint"]]["b"]])
+
+    def inertia(self, poses, rates):
         """Effective mass at the driver, with the links' rates per unit of it."""
         c, total = self.case, 0.0
         for link, j in self.joints.items():
@@ -131,6 +147,9 @@ class Machine:
                 total += rates[link] ** 2 * sum(m for _, m in loads)
             else:
                 total += rates[link] ** 2 * (l["inertia"] + turned + sum(m * math.dist(p, j["at"]) ** 2 for p, m in loads))
+        for chain in c.get("chains", []):
+            rise = self._velocity(poses, rates, chain["link"], chain["at"])[1]
+            total += chain["density"] * self._lifted(chain, poses)[1] * rise**2
         return total
 
     def follow(self, q):
@@ -153,7 +172,7 @@ class Machine:
             "poses": [{"turn": poses[i].turn, "shift": poses[i].shift} for i in sorted(poses)],
             "velocity": velocity,
             "loads": [self._velocity(poses, rates, w["link"], w["at"]) for w in self.case.get("weights", [])],
-            "mass": self.inertia(rates),
+            "mass": self.inertia(poses, rates),
             "drive": drive,
             "hold": hold,
             "ropes": [
@@ -174,9 +193,8 @@ class Machine:
         if not c:
             return (0.0, 0.0), (0.0, 0.0)
         v = self._velocity(poses, rates, c["link"], c["at"])
-        u = c.get("along") or v
-        k = drive / (u[0] * v[0] + u[1] * v[1])
-        return v, (u[0] * k, u[1] * k)
+        k = drive / (v[0] * v[0] + v[1] * v[1])
+        return v, (v[0] * k, v[1] * k)
 
     def _velocity(self, poses, rates, link, at):
         j, rate = self.joints[link], rates[link]

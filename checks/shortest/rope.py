@@ -18,7 +18,7 @@ class Rope:
     def __init__(self, doc):
         self.ends = doc["ends"]
         self.over = [(o["link"], outline.read(o), o["turn"] == "ccw") for o in doc["over"]]
-        self.keep = doc["keep"]
+        self.keep = doc.get("keep", False)
         self.wrapped = [None] * len(self.over)  # m, as last measured
         self.anchors = [
             outline_.nearest(end["at"]) if end.get("wound") else None

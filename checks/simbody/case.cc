@@ -15,16 +15,11 @@ void from_json(const json& j, JointSpec& s) {
 
 void from_json(const json& j, Weight& w) { w = {j.at("link"), j.at("at"), j.at("mass"), j.value("inertia", 0.0)}; }
 
-void from_json(const json& j, Push& p) { p = {j.at("link"), j.at("at"), j.at("force")}; }
-
 void from_json(const json& j, Spring& s) {
     s = {j.at("a"), j.at("b"), j.at("atA"), j.at("atB"), j.at("rate"), j.at("free")};
 }
 
-void from_json(const json& j, Hand& c) {
-    c = {j.at("link"), j.at("at"), std::nullopt};
-    if (j.contains("along")) c.along = j.at("along").get<Pair>();
-}
+void from_json(const json& j, Hand& c) { c = {j.at("link"), j.at("at")}; }
 
 template <class T>
 static std::vector<T> listed(const json& j, const char* key) {
@@ -33,10 +28,10 @@ static std::vector<T> listed(const json& j, const char* key) {
 
 Case readCase(std::istream& in) {
     const json j = json::parse(in);
-    if (!j.value("ropes", json::array()).empty())
-        throw std::runtime_error("ropes: this build of the engine cannot follow a cable along a sweep");
+    for (const char* key : {"ropes", "elements", "chains"})
+        if (!j.value(key, json::array()).empty()) throw std::runtime_error(std::string(key) + ": not supported");
     Case c{j.at("gravity"), {}, listed<JointSpec>(j, "joints"), listed<Weight>(j, "weights"),
-           listed<Push>(j, "forces"), listed<Spring>(j, "springs"), j.at("driver"), std::nullopt,
+           listed<Spring>(j, "springs"), j.at("driver"), std::nullopt,
            j.at("at"), j.value("slope", false), j.value("repeat", 1)};
     c.links = j.at("links").get<std::vector<Link>>();
     if (j.contains("contact")) c.contact = j.at("contact").get<Hand>();

@@ -29,11 +29,6 @@ struct Weight {
     double mass, inertia;
 };
 
-struct Push {
-    int link;
-    Pair at, force;
-};
-
 struct Spring {
     int a, b;
     Pair atA, atB;
@@ -43,7 +38,6 @@ struct Spring {
 struct Hand {
     int link;
     Pair at;
-    std::optional<Pair> along;
 };
 
 struct Case {
@@ -51,7 +45,6 @@ struct Case {
     std::vector<Link> links;
     std::vector<JointSpec> joints;
     std::vector<Weight> weights;
-    std::vector<Push> forces;
     std::vector<Spring> springs;
     int driver;
     std::optional<Hand> contact;

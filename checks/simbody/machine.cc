@@ -90,7 +90,6 @@ void Machine::addLoads(const Case& c) {
         const Body::Rigid body(MassProperties(w.mass, Vec3(0), Inertia(w.inertia)));
         MobilizedBody::Weld(link(w.link), Transform(point(w.at)), body, Transform());
     }
-    for (const Push& p : c.forces) Force::ConstantForce(forces, link(p.link), point(p.at), point(p.force));
     for (const Spring& s : c.springs)
         Force::TwoPointLinearSpring(forces, link(s.a), point(s.atA), link(s.b), point(s.atB), s.rate, s.free);
 }

@@ -59,8 +59,7 @@ void Sweep::move(Position& p) {
 // holdAtContact takes the load off the driver joint: the same virtual work is
 // done by a force at the contact.
 void Sweep::holdAtContact(Position& p) {
-    const Vec3 along = contact->along ? point(*contact->along) : p.velocity;
-    p.hold = along * (p.drive / dot(along, p.velocity));
+    p.hold = p.velocity * (p.drive / p.velocity.normSqr());
     m.hand.addForceToBodyPoint(still, m.link(contact->link), point(contact->at), p.hold);
     p.left = drive(still);
 }
