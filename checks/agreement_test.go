@@ -3,6 +3,7 @@ package checks
 import (
 	"errors"
 	"os"
+	"slices"
 	"testing"
 
 	"steelyard/mechanism"
@@ -159,10 +160,11 @@ func TestSmallFaultsShow(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		for _, d := range Compare(b.machine, sw, Simbody.Name, r, exact) {
-			if d.Quantity == row.quantity && d.OK() {
-				t.Errorf("%s does not show in the %s: relative difference %.3g", row.name, row.quantity, d.Relative())
-			}
+		shows := slices.ContainsFunc(Compare(b.machine, sw, Simbody.Name, r, exact), func(d Difference) bool {
+			return d.Quantity == row.quantity && !d.OK()
+		})
+		if !shows {
+			t.Errorf("%s does not show in the %s", row.name, row.quantity)
 		}
 	}
 }
