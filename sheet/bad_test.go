@@ -90,11 +90,11 @@ var badSheets = []badRow{
 	// points and places
 	{"decimal comma in a place", "grip: [600, 1000]", "grip: [600,5, 1000]", "5:9", `point "grip" is a list of 3`, "two numbers", "decimal sign is a point"},
 	{"place of one number", "grip: [600, 1000]", "grip: 600", "5:9", `point "grip" is "600"`, "two numbers", "[forward, up]"},
-	{"unknown point", "at: grip", "at: gripp", "35:27", `at of contact is "gripp"`, "no point has that name", `did you mean "grip"?`},
+	{"unknown point", "at: grip", "at: gripp", "35:27", `"at" of contact is "gripp"`, "no point has that name", `did you mean "grip"?`},
 	{"point on no link", "horn, hook]", "horn]", "34:37", `"hook"`, "no link carries that point", "list it under the link"},
 	{"point listed twice", "horn, hook]", "horn, hook, horn]", "16:38", `lists "horn" twice`, "once", "take one out"},
 	{"bad name", "hook: [-100", "hook.2: [-100", "8:3", `the name is "hook.2"`, "letters, digits", "choose"},
-	{"number for a point", "at: horn, mass", "at: 3, mass", "32:30", `at of plates "plates" is "3"`, "no point has that name", "points:"},
+	{"number for a point", "at: horn, mass", "at: 3, mass", "32:30", `"at" of plates "plates" is "3"`, "no point has that name", "points:"},
 
 	// keys
 	{"unknown key at the top", "name: Base", "nmae: Base", "2:1", `the sheet has a key "nmae"`, "it knows", `did you mean "name"?`},
@@ -107,7 +107,7 @@ var badSheets = []badRow{
 	{"travel missing", "travel: {turn: arm, from: 0 deg, to: 60 deg}\n", "", "1:1", "the machine has no travel", "stop to another", "travel:"},
 
 	// links and joints
-	{"unknown link", "turn: arm", "turn: arn", "36:16", `turn of travel is "arn"`, "no link has that name", `did you mean "arm"?`},
+	{"unknown link", "turn: arm", "turn: arn", "36:16", `"turn" of travel is "arn"`, "no link has that name", `did you mean "arm"?`},
 	{"links that share two points", "slider: {points: [block]", "slider: {points: [block, grip, horn]", "19:12", `links "arm" and "slider" share the points`, "two pins lock", "one link"},
 	{"pin of no pin", "axis: {friction", "grip: {friction", "21:10", `pin "grip"`, "two links share", "list the point under both"},
 	{"pin friction without diameter", "friction: 0.1, diameter: 30 mm", "friction: 0.1", "21:10", "friction and no diameter", "radius", "diameter:"},
@@ -117,7 +117,7 @@ var badSheets = []badRow{
 	{"contact on the ground", "at: grip}", "at: top}", "35:11", `contact "top" is on the ground`, "a link that moves", "list the point"},
 	{"contact of no kind", "kind: grip", "kind: hand", "35:17", `kind of contact is "hand"`, "grip, pad, foot plate", "write one of these"},
 	{"travel of nothing", "from: 0 deg, to: 60 deg", "from: 60 deg, to: 60 deg", "36:10", "from 60° to 60°", "its ends differ", "measure both stops"},
-	{"travel in the wrong unit", "to: 60 deg", "to: 600 mm", "36:38", `to of travel is "600 mm"`, "that is a length", "deg"},
+	{"travel in the wrong unit", "to: 60 deg", "to: 600 mm", "36:38", `"to" of travel is "600 mm"`, "that is a length", "deg"},
 	{"travel slides what turns", "turn: arm, from: 0 deg, to: 60 deg", "slide: arm, from: 0, to: 60 mm", "36:10", `travel slides "arm"`, "no guide", "slides:"},
 
 	// ropes

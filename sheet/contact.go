@@ -65,10 +65,10 @@ func (r *reader) readHandle(n *node) {
 // through returns the centre of the arc through the handle and two more points.
 func (r *reader) through(n *node, at pointID) (pointID, bool) {
 	if n.kind != sequence || len(n.items) != 2 {
-		r.fault(n, fmt.Sprintf("through of contact is %s", seen(n)), "an arc goes through the handle and two more points", "write through: [mid, end]")
+		r.fault(n, fmt.Sprintf(`"through" of contact is %s`, seen(n)), "an arc goes through the handle and two more points", "write through: [mid, end]")
 		return nowhere, false
 	}
-	a, b := r.point(r.value(n.items[0]), "through of contact"), r.point(r.value(n.items[1]), "through of contact")
+	a, b := r.point(r.value(n.items[0]), `"through" of contact`), r.point(r.value(n.items[1]), `"through" of contact`)
 	if a == nowhere || b == nowhere {
 		return nowhere, false
 	}
@@ -135,7 +135,7 @@ func (r *reader) readTravel(n *node) {
 }
 
 func (r *reader) slideOf(f *fields) jointID {
-	id, ok := r.link(f.take("slide"), "slide of travel")
+	id, ok := r.link(f.take("slide"), f.of("slide"))
 	if !ok {
 		return noJoint
 	}
@@ -151,10 +151,10 @@ func (r *reader) slideOf(f *fields) jointID {
 // turnOf finds the pin of the link that travel turns, and makes that link the
 // second of the joint, whose turn counts.
 func (r *reader) turnOf(f *fields) jointID {
-	id, ok := r.link(f.take("turn"), "turn of travel")
+	id, ok := r.link(f.take("turn"), f.of("turn"))
 	about, against := f.point("about"), linkID(-1)
 	if n := f.take("against"); n != nil {
-		if a, ok := r.link(n, "against of travel"); ok {
+		if a, ok := r.link(n, f.of("against")); ok {
 			against = a
 		}
 	}

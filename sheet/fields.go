@@ -39,6 +39,18 @@ func (f *fields) String() string {
 	return fmt.Sprintf("%s %q", f.kind, f.name)
 }
 
+// of names what stands under a key: mass of link "arm". Keys that are no nouns
+// go in quotes: "at" of contact.
+func (f *fields) of(key string) string {
+	if slices.Contains(noNouns, key) {
+		return fmt.Sprintf("%q of %s", key, f)
+	}
+	return fmt.Sprintf("%s of %s", key, f)
+}
+
+var noNouns = []string{"about", "against", "along", "at", "between", "from", "grows", "mirrored", "on", "rests at",
+	"round", "sets", "slide", "start at", "straight to", "tied", "to", "turn", "upright"}
+
 // label is how a number under key is called in results: "arm, mass".
 func (f *fields) label(key string) string {
 	if f.name == "" {
@@ -70,7 +82,7 @@ func (f *fields) number(key string, m measure) num {
 	if n == nil {
 		return none
 	}
-	return f.r.number(n, m, f.label(key), fmt.Sprintf("%s of %s", key, f))
+	return f.r.number(n, m, f.label(key), f.of(key))
 }
 
 // mustNumber reads a number that has to be there.
@@ -87,7 +99,7 @@ func (f *fields) words(key string) string {
 	if n == nil {
 		return ""
 	}
-	return f.r.words(n, fmt.Sprintf("%s of %s", key, f))
+	return f.r.words(n, f.of(key))
 }
 
 // lines reads one text or a list of texts.
@@ -99,11 +111,11 @@ func (f *fields) lines(key string) []string {
 	case n.kind == sequence:
 		var out []string
 		for _, item := range n.items {
-			out = append(out, f.r.words(item, fmt.Sprintf("%s of %s", key, f)))
+			out = append(out, f.r.words(item, f.of(key)))
 		}
 		return out
 	}
-	return []string{f.r.words(n, fmt.Sprintf("%s of %s", key, f))}
+	return []string{f.r.words(n, f.of(key))}
 }
 
 // yes reads an optional yes or no.
@@ -118,7 +130,7 @@ func (f *fields) yes(key string) bool {
 	case "no", "false":
 		return false
 	}
-	f.r.fault(n, fmt.Sprintf("%s of %s is %s", key, f, seen(n)), "it is yes or no", "write yes or no")
+	f.r.fault(n, fmt.Sprintf("%s is %s", f.of(key), seen(n)), "it is yes or no", "write yes or no")
 	return false
 }
 
@@ -129,7 +141,7 @@ func (f *fields) choice(key string, allowed ...string) string {
 		return ""
 	}
 	if n.kind != scalar || !slices.Contains(allowed, n.text) {
-		f.r.fault(n, fmt.Sprintf("%s of %s is %s", key, f, seen(n)), "it is "+orList(allowed), f.r.suggest(n.text, allowed, "write one of these"))
+		f.r.fault(n, fmt.Sprintf("%s is %s", f.of(key), seen(n)), "it is "+orList(allowed), f.r.suggest(n.text, allowed, "write one of these"))
 		return ""
 	}
 	return n.text
@@ -141,7 +153,7 @@ func (f *fields) point(key string) pointID {
 	if n == nil {
 		return nowhere
 	}
-	return f.r.point(n, fmt.Sprintf("%s of %s", key, f))
+	return f.r.point(n, f.of(key))
 }
 
 // mustPoint reads a point's name that has to be there.

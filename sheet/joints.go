@@ -86,7 +86,7 @@ func (r *reader) readSlides(n *node) {
 		j.b = b
 		j.along, j.a = f.guide()
 		if at := f.take("at"); at != nil {
-			j.point = r.point(at, fmt.Sprintf("at of %s", f))
+			j.point = r.point(at, f.of("at"))
 		}
 		j.grip = grip{f.number("friction", friction), none, f.number("bearing", size), f.number("drag", pull)}
 		f.close()
@@ -106,17 +106,17 @@ func (f *fields) guide() (direction, linkID) {
 		f.take("on")
 		return noDirection, mechanism.Ground
 	}
-	d, ok := f.r.direction(n, fmt.Sprintf("along of %s", f), f.label("along"))
+	d, ok := f.r.direction(n, f.of("along"), f.label("along"))
 	if !ok || d.from == nowhere {
 		if on := f.take("on"); on != nil {
-			id, _ := f.r.link(on, fmt.Sprintf("on of %s", f))
+			id, _ := f.r.link(on, f.of("on"))
 			return d, id
 		}
 		return d, mechanism.Ground
 	}
 	id, ok := f.carrier(d.from, n)
 	if ok && !slices.Contains(f.r.members[d.to], id) {
-		f.r.fault(n, fmt.Sprintf("along of %s runs from %q to %q", f, f.r.plan.pointName(d.from), f.r.plan.pointName(d.to)),
+		f.r.fault(n, fmt.Sprintf("%s runs from %q to %q", f.of("along"), f.r.plan.pointName(d.from), f.r.plan.pointName(d.to)),
 			"both points lie on the link that carries the guide", fmt.Sprintf("list both under link %q", f.r.plan.links[id].name))
 	}
 	return d, id

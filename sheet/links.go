@@ -93,7 +93,7 @@ func (f *fields) carrier(p pointID, at *node) (linkID, bool) {
 	r := f.r
 	on := f.take("on")
 	if on != nil {
-		id, ok := r.link(on, fmt.Sprintf("on of %s", f))
+		id, ok := r.link(on, f.of("on"))
 		if !ok || p == nowhere {
 			return id, ok
 		}

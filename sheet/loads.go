@@ -95,7 +95,7 @@ func (r *reader) readStack(f *fields) {
 	if f.has("along") {
 		j.along, j.a = f.guide()
 	} else if on := f.take("on"); on != nil {
-		j.a, _ = r.link(on, fmt.Sprintf("on of %s", f))
+		j.a, _ = r.link(on, f.of("on"))
 	}
 	j.grip = grip{f.number("guide friction", friction), none, f.number("guide length", size), f.number("guide drag", pull)}
 	w := weight{name: f.name, link: id, point: at, load: true, diameter: none, at: f.node}
@@ -136,8 +136,8 @@ func (r *reader) about(f *fields) jointID {
 		return noJoint
 	}
 	var ids []linkID
-	r.listed(between, fmt.Sprintf("between of %s", f), func(n *node) {
-		if id, ok := r.link(n, fmt.Sprintf("between of %s", f)); ok {
+	r.listed(between, f.of("between"), func(n *node) {
+		if id, ok := r.link(n, f.of("between")); ok {
 			ids = append(ids, id)
 		}
 	})

@@ -139,7 +139,7 @@ func (r *reader) stationGroup(s *station, n *node, what string, between bool) bo
 func (r *reader) tie(s *station, f *fields) {
 	if n := f.take("tied"); n != nil {
 		if _, ok := r.pointIDs[n.text]; ok && n.kind == scalar {
-			s.tiedAt = r.point(n, "tied of "+f.kind)
+			s.tiedAt = r.point(n, f.of("tied"))
 		} else {
 			s.tied = f.number("tied", angle)
 		}
@@ -147,7 +147,7 @@ func (r *reader) tie(s *station, f *fields) {
 	if n := f.take("turns"); n != nil {
 		k, err := strconv.Atoi(n.text)
 		if err != nil || k < 0 || k > 50 {
-			r.fault(n, fmt.Sprintf("turns of %s is %s", f, seen(n)), "whole turns wound on are 0 to 50", "count them")
+			r.fault(n, fmt.Sprintf("%s is %s", f.of("turns"), seen(n)), "whole turns wound on are 0 to 50", "count them")
 			return
 		}
 		s.turns = k

@@ -102,7 +102,7 @@ func (r *reader) readValues(s *setting, f *fields) {
 			r.addValue(s, f, v, e.value)
 		}
 	default:
-		r.fault(n, fmt.Sprintf("values of %s is %s", f, seen(n)), "it is a list", "write values: [10 kg, 20 kg]")
+		r.fault(n, fmt.Sprintf("%s is %s", f.of("values"), seen(n)), "it is a list", "write values: [10 kg, 20 kg]")
 	}
 }
 
@@ -176,7 +176,7 @@ func (s *setting) byLabel(text string) int {
 // readSets finds the values in the sheet that a setting replaces.
 func (r *reader) readSets(s *setting, f *fields) {
 	targets := 0
-	r.listed(f.take("sets"), fmt.Sprintf("sets of %s", f), func(n *node) {
+	r.listed(f.take("sets"), f.of("sets"), func(n *node) {
 		targets++
 		if t := r.target(n, n.text, f); t != nil {
 			s.sets = append(s.sets, t)
@@ -234,8 +234,8 @@ func (r *reader) readMoves() {
 		f := r.fields(n, fmt.Sprintf("%s of setting %q", key, s.name), "")
 		mv := move{about: nowhere, along: noDirection}
 		if list := f.must("points", "list the points it takes along"); list != nil {
-			r.listed(list, "points of "+f.kind, func(p *node) {
-				if id := r.point(p, "a point of "+f.kind); id != nowhere {
+			r.listed(list, f.of("points"), func(p *node) {
+				if id := r.point(p, "a point of "+f.String()); id != nowhere {
 					mv.points = append(mv.points, id)
 				}
 			})
@@ -243,7 +243,7 @@ func (r *reader) readMoves() {
 		if key == "turns" {
 			mv.about = f.mustPoint("about", "name the point it turns about")
 		} else if d := f.must("along", "write along: [from point, to point], or up, forward, or an angle"); d != nil {
-			mv.along, _ = r.direction(d, "along of "+f.kind, s.name+", along")
+			mv.along, _ = r.direction(d, f.of("along"), s.name+", along")
 		}
 		f.close()
 		r.checkAmounts(s, m)
