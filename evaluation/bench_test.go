@@ -4,8 +4,6 @@ import (
 	"context"
 	"os"
 	"testing"
-
-	"steelyard/sheet"
 )
 
 // BenchmarkDraws times the error band of a four-bar: 2,000 perturbed machines,
@@ -49,21 +47,5 @@ func fourBar(b *testing.B) *Evaluation {
 	if err != nil {
 		b.Fatal(err)
 	}
-	doc, err := sheet.Read("four-bar.yaml", text)
-	if err != nil {
-		b.Fatal(err)
-	}
-	m, err := doc.Machine()
-	if err != nil {
-		b.Fatal(err)
-	}
-	built, err := m.Build(nil)
-	if err != nil {
-		b.Fatal(err)
-	}
-	e, err := Run(context.Background(), m, built, Options{Draws: -1})
-	if err != nil {
-		b.Fatal(err)
-	}
-	return e
+	return run(b, string(text), Options{Draws: -1})
 }

@@ -2,7 +2,6 @@ package evaluation
 
 import (
 	"bytes"
-	"context"
 	"encoding/csv"
 	"testing"
 
@@ -15,23 +14,7 @@ import (
 // evaluated evaluates the example sheet.
 func evaluated(t testing.TB, o Options) *Evaluation {
 	t.Helper()
-	doc, err := sheet.Read("example.yaml", sheet.Example("machine"))
-	if err != nil {
-		t.Fatal(err)
-	}
-	m, err := doc.Machine()
-	if err != nil {
-		t.Fatal(err)
-	}
-	b, err := m.Build(nil)
-	if err != nil {
-		t.Fatal(err)
-	}
-	e, err := Run(context.Background(), m, b, o)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return e
+	return run(t, string(sheet.Example(sheet.KindMachine)), o)
 }
 
 // TestDocumentFollowsSchema holds the JSON against the published schema, with a

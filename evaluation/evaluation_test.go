@@ -28,7 +28,7 @@ contact: {kind: grip, at: grip}
 travel: {turn: arm, from: 0 deg, to: 80 deg}
 `
 
-func run(t *testing.T, text string, o Options) *Evaluation {
+func run(t testing.TB, text string, o Options) *Evaluation {
 	t.Helper()
 	doc, err := sheet.Read("test.yaml", []byte(text))
 	if err != nil {

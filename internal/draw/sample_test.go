@@ -33,12 +33,10 @@ func sample(th Theme) *Scene {
 
 func readings() Table {
 	t := Table{Columns: []Column{{Title: "Position"}, {Title: "Force (N)", Align: Right}, {Title: "Moment arm (mm)", Align: Right}, {Title: "Remark"}}}
-	for _, r := range [][]string{
+	t.Rows = [][]string{
 		{"start", "182 ± 9", "611", "The lever hangs below level, so the plates stand closer to the axis than its length."},
 		{"middle", "214 ± 11", "720", "level"},
 		{"end", "190 ± 10", "640", "—"},
-	} {
-		t.Rows = append(t.Rows, r)
 	}
 	return t
 }
