@@ -91,5 +91,26 @@
 // A path leads to a value by its keys: loads.plates.mass, points.grip.x. A
 // setting's value, even the default, replaces what stands there.
 //
-// Where a point lies on several links, on: says which.
+// Where a point lies on several links, on: says which. Names have up to 40
+// letters, digits, spaces, - and '.
+//
+// # From text to machine
+//
+// [Read] refuses what is too large, too deep or no text before the YAML parser
+// sees it, and keeps every value's source text and place. [Document.Machine]
+// resolves names and counts numbers, and tries every value of every setting.
+// [Machine.Build] chooses settings; [Built.Rebuild] only does arithmetic, for
+// the many machines of an error band. Every refusal is a [Problem]: place, what
+// was read, limit, cure.
+//
+//	guard.go  tree.go  syntax.go             bytes to a tree of located texts
+//	document.go  paths.go  set.go            the document, and changing one value of it
+//	reader.go  fields.go  number.go          reading keys, names and numbers
+//	settings.go  choose.go                   settings, and values put in their places
+//	points.go  links.go  joints.go           the sections of a machine
+//	outlines.go  forms.go  traced.go
+//	ropes.go  sides.go
+//	loads.go  springs.go  contact.go
+//	plan.go  build.go  built.go              numbers to a machine
+//	explain.go  gaps.go  locate.go           telling what was understood, and where
 package sheet

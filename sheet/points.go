@@ -6,10 +6,9 @@ import "fmt"
 func (r *reader) readPoints(n *node) {
 	r.pointIDs = map[string]pointID{}
 	r.named(n, "points", func(name string, e entry) {
-		x, y, ok := r.pair(e.value, name, fmt.Sprintf("point %q", name))
-		if !ok {
-			return
-		}
+		// One that cannot be read still has its name, or every use of it would be
+		// told as a problem of its own.
+		x, y, _ := r.pair(e.value, name, fmt.Sprintf("point %q", name))
 		r.pointIDs[name] = r.addPoint(point{name: name, x: x, y: y, at: e.value})
 	})
 }
