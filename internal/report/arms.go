@@ -108,7 +108,7 @@ func (s *stage) drawArm(a arm, f *facts) {
 func (s *stage) below(a arm) float64 {
 	low := min(a.axis.Y, a.acts.Y)
 	for i := range s.m.Weights {
-		if w := &s.m.Weights[i]; w.Mass > 0 && a.of == w.Name && !isStack(s.m, w.Link) {
+		if w := &s.m.Weights[i]; w.Mass > 0 && a.of == w.Name && !isBlock(s.m, w) {
 			low = min(low, a.acts.Y-weightRadius(w))
 		}
 	}

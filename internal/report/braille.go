@@ -6,7 +6,6 @@ import (
 
 	"steelyard/evaluation"
 	"steelyard/internal/draw"
-	"steelyard/profile"
 )
 
 // dots is a field of raised dots, 2 × 4 to a character, from the top left.
@@ -74,20 +73,33 @@ func (p plot) line(xs, ys []float64, on, repeat int) {
 	}
 }
 
-// shade raises every other dot of every other column between lo and hi.
+// shade dots the area between lo and hi, thinly, and both its edges.
 func (p plot) shade(xs, lo, hi []float64) {
 	for x := 0; x < 2*p.columns; x += 2 {
-		at := float64(x) / float64(2*p.columns-1) * p.length
-		k := nearest(xs, at)
+		k := nearest(xs, float64(x)/float64(2*p.columns-1)*p.length)
 		if math.IsNaN(lo[k]) {
 			continue
 		}
-		for y := p.y(hi[k]); y <= p.y(lo[k]); y++ {
-			if (y+x/2)%2 == 0 {
+		top, bottom := p.y(hi[k]), p.y(lo[k])
+		for y := top; y <= bottom; y++ {
+			if (x/2+y)%6 == 0 && x%4 == 0 {
 				p.set(x, y)
 			}
 		}
+		p.set(x, top)
+		p.set(x, bottom)
 	}
+}
+
+// apart reports whether lifting and lowering are two dots or more apart
+// somewhere, so that both can be told.
+func (p plot) apart(s series) bool {
+	for i := range s.lift {
+		if !math.IsNaN(s.lift[i]) && p.y(s.lower[i])-p.y(s.lift[i]) >= 2 {
+			return true
+		}
+	}
+	return false
 }
 
 // upright raises every fourth dot of a column, for the bounds of the thirds.
@@ -113,6 +125,7 @@ func (t *terminal) curve(e *evaluation.Evaluation, u units) {
 	p.upright(p.length / 3)
 	p.upright(p.length * 2 / 3)
 	p.shade(s.travel, s.low, s.high)
+	s.rubs = s.rubs && p.apart(s)
 	if s.rubs {
 		p.line(s.travel, s.lower, 2, 5)
 	}
@@ -133,19 +146,24 @@ func (t *terminal) curve(e *evaluation.Evaluation, u units) {
 	}
 	t.levelAxis(gutter, p, u)
 	t.line("")
-	t.text(s.legend())
+	t.text(s.legend(e.Rubs()))
+	for _, g := range gapsOf(&e.Curve) {
+		t.text("From " + u.Length(e.Curve.Travel[g.first]) + " to " + u.Length(e.Curve.Travel[g.last]) + " " + g.words() + ".")
+	}
 }
 
 // thirdsRule names the thirds over n columns.
 func thirdsRule(n int) string {
 	var b strings.Builder
+	edge := "├"
 	for i, name := range thirdNames {
 		w := (i+1)*n/3 - i*n/3 - 1
 		if w < len(name)+2 {
 			name = name[:max(0, min(len(name), w))]
 		}
 		left := (w - len(name)) / 2
-		b.WriteString("├" + strings.Repeat("─", max(0, left-1)) + " " + name + " " + strings.Repeat("─", max(0, w-left-len(name)-1)))
+		b.WriteString(edge + strings.Repeat("─", max(0, left-1)) + " " + name + " " + strings.Repeat("─", max(0, w-left-len(name)-1)))
+		edge = "┼"
 	}
 	return b.String() + "┤"
 }
@@ -153,7 +171,7 @@ func thirdsRule(n int) string {
 func (t *terminal) levelAxis(gutter int, p plot, u units) {
 	rule := []rune(strings.Repeat("─", p.columns))
 	figures := []rune(strings.Repeat(" ", p.columns+8))
-	for _, k := range draw.Ticks(0, p.length, 6) {
+	for _, k := range draw.Ticks(0, p.length, 9) {
 		at := p.x(k.Value) / 2
 		rule[min(at, p.columns-1)] = '┬'
 		label := []rune(k.Label)
@@ -164,59 +182,18 @@ func (t *terminal) levelAxis(gutter int, p plot, u units) {
 	t.line(padded(titled("Travel", u.length), gutter+2+p.columns, draw.Right))
 }
 
-// series is the curve in the reader's units, gaps as NaN.
-type series struct {
-	travel, lift, hold, lower []float64
-	low, high                 []float64 // of the band; all NaN without one
-	rubs, banded              bool
-}
-
-func seriesOf(e *evaluation.Evaluation, u units) series {
-	c := &e.Curve
-	s := series{travel: every(c.Travel, u.length), rubs: e.Rubs(), banded: e.Band != nil}
-	s.lift, s.hold, s.lower = every(c.Lift, u.force), every(c.Hold, u.force), every(c.Lower, u.force)
-	s.low, s.high = make([]float64, len(c.Travel)), make([]float64, len(c.Travel))
-	for i := range c.Travel {
-		s.low[i], s.high[i] = math.NaN(), math.NaN()
-		if !c.Has(i) {
-			s.lift[i], s.hold[i], s.lower[i] = math.NaN(), math.NaN(), math.NaN()
-		} else if s.banded {
-			s.low[i], s.high[i] = u.force.FromSI(e.Band.Between[i].Low), u.force.FromSI(e.Band.Between[i].High)
-		}
-	}
-	return s
-}
-
-func (s series) legend() string {
-	text := "Full line: lifting"
-	if s.rubs {
-		text += "; broken line: lowering"
-	} else {
-		text = "Full line: lifting, holding and lowering alike"
+// legend says what the plot's marks mean; s.rubs tells whether lowering was
+// drawn, rubs whether it differs at all.
+func (s series) legend(rubs bool) string {
+	text := "Full line: lifting, holding and lowering alike (no friction stated)"
+	switch {
+	case s.rubs:
+		text = "Full line: lifting; broken line: lowering"
+	case rubs:
+		text = "Full line: lifting; lowering is too near to tell apart"
 	}
 	if s.banded {
 		text += "; dots: where lifting may lie, 19 times in 20"
 	}
 	return text + "."
-}
-
-// gapsOf lists the stretches without a force: first and last position, reason.
-func gapsOf(c *profile.Curve) []gap {
-	var out []gap
-	for i := range c.Travel {
-		if c.Has(i) {
-			continue
-		}
-		if n := len(out); n > 0 && out[n-1].last == i-1 && out[n-1].reason == c.Gap[i] {
-			out[n-1].last = i
-			continue
-		}
-		out = append(out, gap{i, i, c.Gap[i]})
-	}
-	return out
-}
-
-type gap struct {
-	first, last int
-	reason      profile.Reason
 }

@@ -32,18 +32,12 @@ func (c canvas) curve(e *evaluation.Evaluation, box draw.Rect) {
 	c.markPoints(pl, e)
 }
 
-// forceAxis spans all of the curve, save for spikes far above the rest.
-func forceAxis(e *evaluation.Evaluation, u units, s series) draw.Axis {
-	y := draw.Span("Force along the path", u.force.Symbol(), s.lift, s.hold, s.lower, s.low, s.high).FromZero()
-	full := u.force.FromSI(ceiling(e))
-	y.Lo, y.Hi = max(y.Lo, -full), min(y.Hi, full)
-	return y.Round()
-}
-
 // the puts an article before a name that has none.
 func the(name string) string {
-	if strings.HasPrefix(name, "the ") {
-		return name
+	for _, first := range []string{"the ", "both ", "a "} {
+		if strings.HasPrefix(name, first) {
+			return name
+		}
 	}
 	return "the " + name
 }

@@ -46,10 +46,6 @@ func factsAt(e *evaluation.Evaluation, name string, k int) (*facts, error) {
 // not worth a picture of its own: the middle is shown instead.
 const atTheEnds = 0.1
 
-// alike is the difference, as a share of the peak, below which no place is
-// called the hardest.
-const alike = 0.02
-
 // threePlaces returns the machine at the start, at its hardest (or in the
 // middle, if it is hardest at an end) and at the end of what has a force.
 func threePlaces(e *evaluation.Evaluation) ([3]*facts, error) {
@@ -85,7 +81,7 @@ const (
 func threeNames(r *profile.Readings) (names [3]string, share float64) {
 	peak := r.Peak.Share
 	switch {
-	case r.Peak.Force-r.Least.Force <= alike*r.Peak.Force:
+	case r.Loads == profile.Evenly:
 		return [3]string{"Start", middle, "End"}, 0.5
 	case peak <= atTheEnds:
 		return [3]string{"Start, hardest", middle, "End"}, 0.5

@@ -18,20 +18,20 @@ type figure struct {
 	draw        func(c canvas, box draw.Rect)
 }
 
-// figures returns the report's pictures in their order.
+// figures returns the report's pictures in their order. Those of the machine are
+// left out if it cannot be brought back to a place where the sweep has been.
 func figures(e *evaluation.Evaluation, u units) []figure {
+	var out []figure
 	places, err := threePlaces(e)
-	if err != nil {
-		// Run has been at all of these places with the same steps.
-		panic("report: " + err.Error())
+	if err == nil {
+		out = append(out, figure{"Where the load is felt", sideWords(e, u, places), 0.55, 0.7, 1.1,
+			func(c canvas, box draw.Rect) { c.sideView(e, places, box) }})
 	}
-	out := []figure{
-		{"Where the load is felt", sideWords(e, u, places), 0.55, 0.7, 1.1,
-			func(c canvas, box draw.Rect) { c.sideView(e, places, box) }},
-		{"Force over the travel", curveWords(e, u), 0.345, 0.7, 0.8,
-			func(c canvas, box draw.Rect) { c.curve(e, box) }},
-		{"Three places, and the lengths that decide", placeWords(e, u, places), 0.42, 0.6, 2.5,
-			func(c canvas, box draw.Rect) { c.positions(e, places, box) }},
+	out = append(out, figure{"Force over the travel", curveWords(e, u), curveShare, 0.7, 0.8,
+		func(c canvas, box draw.Rect) { c.curve(e, box) }})
+	if err == nil {
+		out = append(out, figure{"Three places, and the lengths that decide", placeWords(e, u, places), 0.42, 0.6, 2.5,
+			func(c canvas, box draw.Rect) { c.positions(e, places, box) }})
 	}
 	if e.Stroke != nil {
 		out = append(out, figure{"One repetition in time", strokeWords(e, u), 0.3, 0.6, 0.75,
@@ -39,6 +39,9 @@ func figures(e *evaluation.Evaluation, u units) []figure {
 	}
 	return out
 }
+
+// curveShare is the height of the curve over the width of a page.
+const curveShare = 0.345
 
 func sideWords(e *evaluation.Evaluation, u units, places [3]*facts) string {
 	var at []string

@@ -2,6 +2,7 @@ package report
 
 import (
 	_ "embed"
+	"fmt"
 	"html/template"
 	"io"
 	"regexp"
@@ -72,7 +73,7 @@ type htmlCell struct {
 
 func pageOf(e *evaluation.Evaluation, o Options) (*page, error) {
 	u := o.units()
-	words := e.Words(u)
+	words := boundAll(e.Words(u))
 	p := &page{
 		Name: e.Name, Settings: settingsLine(e), Notes: e.Sheet.Notes, Measured: e.Sheet.Measured,
 		Lead: words[0], Words: words[1:],
@@ -80,7 +81,7 @@ func pageOf(e *evaluation.Evaluation, o Options) (*page, error) {
 		Readings:      htmlTableOf("Read from the curve", readingsTable(e, u)),
 		SettingsTable: htmlTableOf("What can be adjusted", settingsTable(e)),
 		Measurements:  htmlTableOf("Numbers with their ±", measurementsTable(e, u)),
-		Again:         again(e, u), Exact: takenAsExact(e, u),
+		Again:         boundAll(again(e, u)), Exact: bound(takenAsExact(e, u)),
 		Cautions: cautions(e), Footer: footer(o), Assumes: assumes(e),
 	}
 	var ink inks
@@ -98,7 +99,7 @@ func pageOf(e *evaluation.Evaluation, o Options) (*page, error) {
 		}
 		p.Figures = append(p.Figures, pf)
 	}
-	p.Style = template.CSS(pageStyle + ink.dark())
+	p.Style = template.CSS("\n" + variables(draw.Light) + "@media screen and (prefers-color-scheme: dark) {\n" + variables(draw.Dark) + ink.dark() + "}\n" + pageStyle)
 	return p, nil
 }
 
@@ -152,14 +153,20 @@ func (k *inks) inline(scene func(draw.Theme) *draw.Scene) (template.HTML, error)
 	return template.HTML(text[0].String()), nil
 }
 
+// variables names a theme's colours for the style sheet.
+func variables(th draw.Theme) string {
+	return fmt.Sprintf(":root { --paper: %s; --ink: %s; --faint: %s; --rule: %s; --load: %s; --warn: %s; }\n",
+		hex(th.Paper), hex(th.Ink), hex(th.Faint), hex(mix(th.Faint, th.Paper, 0.35)), hex(th.Load), hex(th.Warn))
+}
+
+func hex(c draw.Color) string { return fmt.Sprintf("#%02x%02x%02x", c.R, c.G, c.B) }
+
 // dark returns the rules that turn the drawings' colours over.
 func (k *inks) dark() string {
 	var b strings.Builder
-	b.WriteString("@media screen and (prefers-color-scheme: dark) {\n")
 	for _, c := range k.light {
 		b.WriteString("svg [fill=\"" + c + "\"] { fill: " + k.of[c] + "; } svg [stroke=\"" + c + "\"] { stroke: " + k.of[c] + "; }\n")
 	}
-	b.WriteString("}\n")
 	return b.String()
 }
 

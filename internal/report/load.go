@@ -30,13 +30,18 @@ func weightRadius(w *mechanism.Weight) float64 {
 	return discRadius * math.Sqrt(w.Mass)
 }
 
+// isBlock reports whether the weight is drawn as a stack and not as a disc.
+func isBlock(m *mechanism.Machine, w *mechanism.Weight) bool {
+	return w.Inertia == 0 && isStack(m, w.Link)
+}
+
 func stackSize(w *mechanism.Weight) float64 {
 	return min(max(stackHeight*w.Mass, stackLeast), stackMost)
 }
 
 // weightBox returns the corners of a weight's picture about its place, m.
 func weightBox(m *mechanism.Machine, w *mechanism.Weight) (lo, hi planar.Vec) {
-	if isStack(m, w.Link) {
+	if isBlock(m, w) {
 		return planar.Vec{X: -stackWide / 2, Y: -stackSize(w)}, planar.Vec{X: stackWide / 2}
 	}
 	r := weightRadius(w)
@@ -47,7 +52,7 @@ func weightBox(m *mechanism.Machine, w *mechanism.Weight) (lo, hi planar.Vec) {
 // rope's end.
 func (s *stage) weightShape(f *facts, w *mechanism.Weight) draw.Path {
 	at := f.State.Pose(w.Link).Point(w.At)
-	if !isStack(s.m, w.Link) {
+	if !isBlock(s.m, w) {
 		return draw.Circle(s.frame.At(at), s.frame.Len(weightRadius(w)))
 	}
 	lo, hi := weightBox(s.m, w)
@@ -64,7 +69,7 @@ func (s *stage) loads(f *facts) {
 		}
 		shape := s.weightShape(f, w)
 		s.names.AvoidLine(shape)
-		if isStack(s.m, w.Link) {
+		if isBlock(s.m, w) {
 			s.Fill(shape, mix(s.th.Load, s.th.Paper, 0.16))
 			s.plates(f, w)
 			s.Stroke(shape, s.pen(0.18, s.th.Load))

@@ -1,6 +1,8 @@
 package report
 
 import (
+	"math"
+
 	"steelyard/internal/draw"
 	"steelyard/mechanism"
 	"steelyard/planar"
@@ -122,10 +124,18 @@ func (s *stage) slides(j mechanism.Joint, at, dir planar.Vec) (lo, hi float64) {
 	return lo, hi
 }
 
-// isStack reports whether the link is a weight stack, which hangs in its own
-// upright guides.
+// isStack reports whether the link is a weight stack: something that only goes
+// up and down in guides of its own, and that no body touches.
 func isStack(m *mechanism.Machine, l mechanism.LinkID) bool {
-	return l != mechanism.Ground && m.Links[l-1].Upright
+	if l == mechanism.Ground || l == m.Contact.Link {
+		return false
+	}
+	for _, j := range m.Joints {
+		if j.B == l && j.Kind == mechanism.Prismatic && j.A == mechanism.Ground {
+			return m.Links[l-1].Upright || math.Abs(math.Cos(float64(j.Along))) < 0.01
+		}
+	}
+	return false
 }
 
 // contact draws where the body meets the machine, square to its path, and the

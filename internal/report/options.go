@@ -2,6 +2,7 @@ package report
 
 import (
 	"math"
+	"regexp"
 	"strconv"
 	"time"
 
@@ -41,14 +42,17 @@ func (o Options) theme() draw.Theme {
 	return draw.Light
 }
 
-// column writes x, in SI, as a bare number of units u: whole from 100 up, with
-// one decimal below.
-func column(x float64, u quantity.Unit) string {
-	v := u.FromSI(x)
-	if math.Abs(v) >= 99.95 {
-		return decimal(v, 0)
+// columnPlaces returns how many decimal places a column of the numbers xs, in
+// SI, is written with in units u: none if one of them reaches 100, else one.
+func columnPlaces(u quantity.Unit, columns ...[]float64) int {
+	for _, xs := range columns {
+		for _, x := range xs {
+			if math.Abs(u.FromSI(x)) >= 99.95 {
+				return 0
+			}
+		}
 	}
-	return decimal(v, 1)
+	return 1
 }
 
 // decimal writes x with so many decimal places, and no minus before a zero.
@@ -70,3 +74,19 @@ func every(xs []float64, u quantity.Unit) []float64 {
 
 // titled puts a unit behind a quantity: "Travel (cm)".
 func titled(name string, u quantity.Unit) string { return name + " (" + u.Symbol() + ")" }
+
+// nbsp keeps two words on one line.
+const nbsp = "\u00a0"
+
+var loose = regexp.MustCompile(`(\d) (lbf|lb|kg|mm|cm|ft·lbf|N|J|in|m|s|%)([ ,.;:)]|$)`)
+
+// bound ties numbers to their units, so that no line ends between them.
+func bound(s string) string { return loose.ReplaceAllString(s, "${1}"+nbsp+"${2}${3}") }
+
+func boundAll(all []string) []string {
+	out := make([]string, len(all))
+	for i, s := range all {
+		out[i] = bound(s)
+	}
+	return out
+}

@@ -63,7 +63,7 @@ func (p *pages) first() {
 	}
 	all := figures(p.e, p.u)
 	gaps := 4 * captionHeight * p.scene.Text // captions, the space between and the foot
-	room := p.Size.H - p.Margin - p.y() - gaps - all[1].page*p.Width()
+	room := p.Size.H - p.Margin - p.y() - gaps - curveShare*p.Width()
 	all[0].page = min(max(room/p.Width(), 0.42), 0.62)
 	for _, f := range all {
 		p.captioned(f)
@@ -90,7 +90,11 @@ const captionHeight = 2
 
 // lead sets the one sentence to remember.
 func (p *pages) lead(s string) {
-	f := draw.Font{Size: 1.35 * p.scene.Text, Bold: true, Color: p.scene.Theme.Ink}
+	p.set(s, draw.Font{Size: 1.35 * p.scene.Text, Bold: true, Color: p.scene.Theme.Ink})
+}
+
+// set sets a paragraph in a font of its own, whole on one page.
+func (p *pages) set(s string, f draw.Font) {
 	h := float64(len(f.Wrap(s, p.Width()))) * f.Leading()
 	p.Figure(h, "", "", func(pg *draw.Page, box draw.Rect) {
 		pg.Paragraph(draw.Point{X: box.X, Y: box.Y}, box.W, s, f, draw.Left)
@@ -98,16 +102,13 @@ func (p *pages) lead(s string) {
 }
 
 func (p *pages) numbers() {
-	p.Heading("Along the travel")
-	p.Table(travelTable(p.e, p.u))
-	p.Heading("Readings")
-	p.Table(readingsTable(p.e, p.u))
+	p.table("Along the travel", travelTable(p.e, p.u))
+	p.table("Readings", readingsTable(p.e, p.u))
 }
 
 func (p *pages) sources() {
 	if t := settingsTable(p.e); len(t.Rows) > 0 {
-		p.Heading("Settings")
-		p.Table(t)
+		p.table("Settings", t)
 	}
 	p.Heading("Measurements")
 	for _, s := range again(p.e, p.u) {
@@ -117,14 +118,34 @@ func (p *pages) sources() {
 		p.Table(t)
 	}
 	if s := takenAsExact(p.e, p.u); s != "" {
-		p.Text(s)
+		p.small(s)
 	}
 }
 
+// keep starts a new page unless so many lines of labels still fit.
+func (p *pages) keep(lines float64) {
+	if p.Size.H-p.Margin-p.y() < 1.8*lines*p.scene.Text {
+		p.Break()
+	}
+}
+
+// table sets a table under its heading, on one page if it is not too long.
+func (p *pages) table(heading string, t draw.Table) {
+	p.keep(float64(min(len(t.Rows), 25) + 4))
+	p.Heading(heading)
+	p.Table(t)
+}
+
 func (p *pages) care() {
+	p.keep(16)
 	p.Heading("Take care")
-	p.Caution(strings.Join(cautions(p.e), "\n"))
-	p.Text(assumes(p.e))
+	p.Caution("• " + strings.Join(cautions(p.e), "\n• "))
+	p.small(assumes(p.e))
+}
+
+// small sets what few will read, in one piece.
+func (p *pages) small(s string) {
+	p.set(s, p.scene.Font(p.scene.Theme.Faint))
 }
 
 func footer(o Options) string {

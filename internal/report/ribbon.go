@@ -2,12 +2,10 @@ package report
 
 import (
 	"math"
-	"slices"
 
 	"steelyard/evaluation"
 	"steelyard/internal/draw"
 	"steelyard/planar"
-	"steelyard/profile"
 )
 
 // ribbon is the load ribbon before it has a place on paper: by position of the
@@ -21,28 +19,6 @@ type ribbon struct {
 	high  []float64
 	third [2]int // positions at which the middle third begins and ends
 	full  float64
-}
-
-// spike is how many times the force that nine places in ten keep below is still
-// drawn to scale; a dead point would squash all the rest.
-const spike = 3
-
-// ceiling returns the greatest size of force in N that pictures are scaled to:
-// of the lifting force and its band, unless a spike of them stands far above
-// the rest.
-func ceiling(e *evaluation.Evaluation) float64 {
-	var sizes []float64
-	for k, f := range e.Curve.Lift {
-		if e.Curve.Has(k) {
-			size := max(math.Abs(f), math.Abs(e.Curve.Lower[k]))
-			if e.Band != nil {
-				size = max(size, math.Abs(e.Band.Between[k].Low), math.Abs(e.Band.Between[k].High))
-			}
-			sizes = append(sizes, size)
-		}
-	}
-	slices.Sort(sizes)
-	return min(sizes[len(sizes)-1], spike*sizes[9*(len(sizes)-1)/10])
 }
 
 // straightTurn is the turn of the path below which it counts as straight.
@@ -231,15 +207,4 @@ func area(a, b []draw.Point) draw.Path {
 	}
 	p.Close()
 	return p
-}
-
-// reason returns the words for a gap.
-func (g gap) words() string {
-	switch g.reason {
-	case profile.DeadPoint:
-		return "no force: dead point"
-	case profile.Slack:
-		return "no force: rope slack"
-	}
-	return "out of reach"
 }

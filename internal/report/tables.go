@@ -1,6 +1,7 @@
 package report
 
 import (
+	"fmt"
 	"math"
 	"strings"
 
@@ -30,46 +31,50 @@ func travelTable(e *evaluation.Evaluation, u units) draw.Table {
 		t.Columns = append(t.Columns, numeric("Lift ratio")...)
 	}
 	t.Columns = append(t.Columns, numeric(titled("Eff. mass", u.mass))...)
+	w := travelWriter{e, u, columnPlaces(u.force, e.Curve.Lift, e.Curve.Hold), columnPlaces(u.mass, e.Sweep.Mass)}
 	for i := range places {
-		t.Rows = append(t.Rows, travelRow(e, u, nearest(e.Curve.Travel, e.Curve.Length()*float64(i)/(places-1))))
+		row := w.row(nearest(e.Curve.Travel, e.Curve.Length()*float64(i)/(places-1)))
+		for len(row) < len(t.Columns) {
+			row = append(row, "")
+		}
+		t.Rows = append(t.Rows, row)
 	}
 	return t
 }
 
-// travelRow writes position k of the curve.
-func travelRow(e *evaluation.Evaluation, u units, k int) []string {
-	c := &e.Curve
-	row := []string{column(c.Travel[k], u.length)}
+// travelWriter writes rows with as many decimal places in each column as suit
+// all of it.
+type travelWriter struct {
+	e                       *evaluation.Evaluation
+	u                       units
+	forcePlaces, massPlaces int
+}
+
+// row writes position k of the curve.
+func (w *travelWriter) row(k int) []string {
+	c := &w.e.Curve
+	row := []string{decimal(w.u.length.FromSI(c.Travel[k]), 1)}
 	forces := [][]float64{c.Lift}
-	if e.Rubs() {
+	if w.e.Rubs() {
 		forces = [][]float64{c.Lift, c.Hold, c.Lower}
 	}
 	if !c.Has(k) {
-		row = append(row, c.Gap[k].String())
-		return append(row, make([]string, len(forces)-1)...)
+		return append(row, c.Gap[k].String())
 	}
 	for _, f := range forces {
-		row = append(row, column(f[k], u.force))
+		row = append(row, decimal(w.u.force.FromSI(f[k]), w.forcePlaces))
 	}
-	if e.Band != nil {
-		row = append(row, between(e.Band.Between[k], u.force))
+	if w.e.Band != nil {
+		row = append(row, between(w.e.Band.Between[k], w.u.force, w.forcePlaces))
 	}
-	if e.Curve.Load != nil {
-		row = append(row, decimal(e.Sweep.LiftRatio[e.Rows[k]], 2))
+	if c.Load != nil {
+		row = append(row, decimal(w.e.Sweep.LiftRatio[w.e.Rows[k]], 2))
 	}
-	return append(row, column(e.Sweep.Mass[e.Rows[k]], u.mass))
+	return append(row, decimal(w.u.mass.FromSI(w.e.Sweep.Mass[w.e.Rows[k]]), w.massPlaces))
 }
 
-func between(in profile.Interval, u quantity.Unit) string {
-	return spread(column(in.Low, u), column(in.High, u))
-}
-
-// spread writes a range, or one number if its ends read the same.
-func spread(low, high string) string {
-	if low == high {
-		return low
-	}
-	return low + " – " + high
+func between(in profile.Interval, u quantity.Unit, places int) string {
+	return spread(decimal(u.FromSI(in.Low), places), decimal(u.FromSI(in.High), places))
 }
 
 // nearest returns the index of the number in xs closest to x.
@@ -81,6 +86,14 @@ func nearest(xs []float64, x float64) int {
 		}
 	}
 	return best
+}
+
+// spread writes a range, or one number if its ends read the same.
+func spread(low, high string) string {
+	if low == high {
+		return low
+	}
+	return low + " – " + high
 }
 
 func numeric(titles ...string) []draw.Column {
@@ -97,6 +110,18 @@ func worded(titles ...string) []draw.Column {
 		out = append(out, draw.Column{Title: t})
 	}
 	return out
+}
+
+// settingsLine says in one line how the machine is set.
+func settingsLine(e *evaluation.Evaluation) string {
+	var all []string
+	for _, c := range e.Built.Choices {
+		all = append(all, fmt.Sprintf("%s %s", c.Setting, c.Value))
+	}
+	if len(all) == 0 {
+		return "Nothing on it can be adjusted."
+	}
+	return "Set to " + strings.Join(all, ", ") + "."
 }
 
 // settingsTable tells how the machine is set and how else it could be.

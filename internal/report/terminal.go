@@ -1,17 +1,14 @@
 package report
 
 import (
-	"bufio"
-	"fmt"
 	"io"
 	"strings"
+	"unicode"
 
 	"golang.org/x/text/width"
 
 	"steelyard/evaluation"
 	"steelyard/internal/draw"
-
-	"unicode"
 )
 
 // The narrowest and the widest text that is still easy to read, in columns.
@@ -42,9 +39,8 @@ func Terminal(w io.Writer, e *evaluation.Evaluation, columns int, o Options) err
 	for _, s := range cautions(e) {
 		t.text("! " + s)
 	}
-	b := bufio.NewWriter(w)
-	b.WriteString(t.out.String())
-	return b.Flush()
+	_, err := io.WriteString(w, t.out.String())
+	return err
 }
 
 type terminal struct {
@@ -62,14 +58,26 @@ func (t *terminal) heading(s string) {
 	t.line(s)
 }
 
-// text sets a paragraph, breaking lines at spaces.
+// text sets a paragraph.
 func (t *terminal) text(s string) {
-	limit := min(t.columns, prose)
+	for _, line := range wrapped(s, min(t.columns, prose)) {
+		t.line(line)
+	}
+}
+
+// wrapped breaks s at spaces into lines of so many columns, not between a
+// number and its unit. A longer word has a line of its own.
+func wrapped(s string, columns int) []string {
+	var lines []string
 	line, used := "", 0
-	for _, word := range strings.Fields(plain(s)) {
+	for _, word := range strings.Split(plain(bound(s)), " ") {
+		word = strings.ReplaceAll(word, nbsp, " ")
 		w := cells(word)
-		if used > 0 && used+1+w > limit {
-			t.line(line)
+		if w == 0 {
+			continue
+		}
+		if used > 0 && used+1+w > columns {
+			lines = append(lines, line)
 			line, used = "", 0
 		}
 		if used > 0 {
@@ -78,27 +86,28 @@ func (t *terminal) text(s string) {
 		line, used = line+word, used+w
 	}
 	if used > 0 {
-		t.line(line)
+		lines = append(lines, line)
 	}
+	return lines
 }
 
 // table sets columns side by side, each as wide as its widest cell. A title
 // breaks at its spaces, so that figures stay close.
 func (t *terminal) table(tab draw.Table) {
-	titles := make([][]string, len(tab.Columns))
 	widths := make([]int, len(tab.Columns))
-	high := 0
+	titles := make([][]string, len(tab.Columns))
+	high, total := 0, 2*(len(widths)-1)
 	for c, col := range tab.Columns {
-		titles[c] = strings.Fields(plain(col.Title))
-		high = max(high, len(titles[c]))
-		for _, word := range titles[c] {
-			widths[c] = max(widths[c], cells(word))
-		}
 		for _, row := range tab.Rows {
 			if c < len(row) {
 				widths[c] = max(widths[c], cells(plain(row[c])))
 			}
 		}
+		for _, word := range strings.Fields(plain(col.Title)) {
+			widths[c] = max(widths[c], cells(word))
+		}
+		titles[c] = wrapped(col.Title, widths[c])
+		high, total = max(high, len(titles[c])), total+widths[c]
 	}
 	for i := range high {
 		t.row(tab, widths, func(c int) string {
@@ -107,10 +116,6 @@ func (t *terminal) table(tab draw.Table) {
 			}
 			return ""
 		})
-	}
-	total := 2 * (len(widths) - 1)
-	for _, w := range widths {
-		total += w
 	}
 	t.line(strings.Repeat("─", total))
 	for _, row := range tab.Rows {
@@ -165,6 +170,8 @@ func cells(s string) int {
 func plain(s string) string {
 	return strings.Map(func(r rune) rune {
 		switch {
+		case r == '\u00a0':
+			return r
 		case unicode.IsSpace(r):
 			return ' '
 		case unicode.IsControl(r), unicode.Is(unicode.Cf, r), r == unicode.ReplacementChar:
@@ -172,16 +179,4 @@ func plain(s string) string {
 		}
 		return r
 	}, s)
-}
-
-// settingsLine says in one line how the machine is set.
-func settingsLine(e *evaluation.Evaluation) string {
-	var all []string
-	for _, c := range e.Built.Choices {
-		all = append(all, fmt.Sprintf("%s %s", c.Setting, c.Value))
-	}
-	if len(all) == 0 {
-		return "Nothing on it can be adjusted."
-	}
-	return "Set to " + strings.Join(all, ", ") + "."
 }
