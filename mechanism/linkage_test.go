@@ -205,3 +205,23 @@ func TestFourBarLoadOnAnyLink(t *testing.T) {
 		near(t, row.name+", torque, N·m", mustForce(t, st, Hold)*norton.a, 30*Gravity*row.rise, 1e-9)
 	}
 }
+
+func TestPlateLoadsMostFurthestOut(t *testing.T) {
+	// Common practice, no source: a plate on a lever loads most where its
+	// horizontal distance from the axis is greatest and nothing where the arm
+	// stands upright.
+	m := lever(0.62, 1.05, 60)
+	m.Drive = Drive{Joint: 0, From: -math.Pi / 2, To: math.Pi / 2}
+	sw := mustSweep(t, m, 181)
+	most := 0
+	for i, f := range sw.Hold {
+		if f > sw.Hold[most] {
+			most = i
+		}
+		out := sw.Pose(i, 1).Point(m.Weights[0].At).X
+		near(t, "force over horizontal distance, N/m", f, 60*Gravity/1.05*out, 1e-9)
+	}
+	near(t, "hanging, N", sw.Hold[0], 0, 1e-9)
+	near(t, "upright, N", sw.Hold[180], 0, 1e-9)
+	near(t, "most where level, deg", degrees(sw.Driver[most]), 0, 1e-9)
+}

@@ -57,6 +57,7 @@ func TestStopsOnTheWay(t *testing.T) {
 		{"contact on the axis", onAxis(), DeadPoint, "contact", -0.5, 1e-12},
 		{"rope pushed", pushedRope(), RopeSlack, `rope "main"`, 0, 1e-12},
 		{"rope off its drum", offDrum(), RopeOff, `rope "main"`, float64(30 * planar.Degree), 0.03},
+		{"rope off its drum after a whole turn", offDrumLater(), RopeOff, `rope "main"`, float64(390 * planar.Degree), 0.2},
 		{"rope lifts off its sheave", offSheave(), RopeOff, `rope "main"`, math.Asin(1.1 / 1.2), 0.05},
 		{"sheaves meet", meetingSheaves(), RopeThrough, `rope "main"`, 0.3, 0.02},
 		{"jammed carriage", jammed(), Binds, "machine", 0, 1e-12},
@@ -109,6 +110,14 @@ func offDrum() Machine {
 	m := camOn(planar.Circle{Radius: 0.1}, vec{X: -1, Y: 0.1}, 50) // the rope leaves the top of the drum level
 	m.Ropes[0].Route[0].Anchor, m.Ropes[0].Route[0].Side = 60*planar.Degree, planar.Left
 	m.Drive = Drive{Joint: 0, From: 0, To: 1}
+	return m
+}
+
+func offDrumLater() Machine {
+	m := offDrum()
+	m.Ropes[0].Route[0].Turns = 1
+	m.Ropes[0].Route[2].At.Y = 0
+	m.Drive.To = 7.5
 	return m
 }
 
