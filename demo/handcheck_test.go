@@ -167,7 +167,7 @@ func quarterPath() float64 { return alongPath(mm(220, 1350), mm(760, 1380), mm(-
 
 // quarterLift: each sheave passes 97 % on, so the four parts that carry the yoke
 // pull T, T/E, T/E², T/E³ and the hand T/E⁵. Unequal pulls tip the yoke against
-// its guides, 300 mm apart, where μ is 0.1; wipers drag 6 N.
+// its guides, 300 mm apart, where μ is 0.1; the stack's own guides drag 6 N.
 func quarterLift() float64 {
 	const e = 0.97
 	sum := 1 + 1/e + 1/(e*e) + 1/(e*e*e)

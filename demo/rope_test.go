@@ -10,31 +10,27 @@ import (
 
 // This file recognises ropes and cams by their routes and outlines.
 
-// tackle returns how many times as far as the load the rope's handle travels,
-// for a rope from a handle to a load on guides: one more than twice the moving
-// sheaves less the tied end. It returns 0 for anything else, or if the sweep
-// does not bear the count out to within a fifth, which leaves room for a rope
-// that runs at an angle to the handle's path.
+// tackle returns how many parts of the first rope carry a load on guides, for a
+// rope that ends at a handle: two for each moving sheave, one for an end tied to
+// what moves. It returns 0 for anything else, or if the lift ratio does not
+// bear the count out to within a fifth, which leaves room for a rope that runs
+// at an angle to the handle's path.
 func tackle(e *exhibit) int {
 	m := &e.built.Machine
-	if len(m.Ropes) != 1 || len(m.Weights) == 0 {
+	if len(m.Ropes) == 0 || len(m.Weights) == 0 || !guided(e, m.Weights[0].Link) {
 		return 0
 	}
 	route := m.Ropes[0].Route
 	if last := route[len(route)-1]; last.Link != m.Contact.Link || last.Outline != nil {
 		return 0
 	}
-	load := m.Weights[0].Link
-	if !guided(e, load) {
-		return 0
-	}
 	parts := 0
 	for _, s := range route[1 : len(route)-1] {
-		if s.Link == load {
+		if s.Link != mechanism.Ground {
 			parts += 2
 		}
 	}
-	if route[0].Link == load {
+	if route[0].Link != mechanism.Ground {
 		parts++
 	}
 	if best := slices.Max(e.sweep.LiftRatio); math.Abs(best*float64(parts)-1) > 0.2 {
