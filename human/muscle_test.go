@@ -62,7 +62,7 @@ func TestStretchSpansZeroToOne(t *testing.T) {
 				}
 				if muscles[m].pull != nil {
 					a := ArmAngles{Elevation: degrees(float64(15 * j)), Plane: degrees(float64(30*i) - 180)}
-					if _, bad := r.checkShoulder(a); bad {
+					if _, bad := r.CheckShoulder(a); bad {
 						continue
 					}
 					p = p.WithArm(a)

@@ -135,10 +135,10 @@ func (r *Ranges) elevationLimit(a ArmAngles) Bound {
 	return r.Elevation(min(max(a.Plane, 0), degrees(90)))
 }
 
-// checkShoulder returns the breach of the direction of an upper arm. An arm
+// CheckShoulder returns the breach of the direction of an upper arm. An arm
 // beyond its limit may be brought back by lowering it, by turning it forward or
 // outward while it is raised, or over the top; the shortest way is reported.
-func (r *Ranges) checkShoulder(a ArmAngles) (Breach, bool) {
+func (r *Ranges) CheckShoulder(a ArmAngles) (Breach, bool) {
 	limit := r.elevationLimit(a)
 	if a.Elevation <= limit.Angle {
 		return Breach{}, false
@@ -166,7 +166,7 @@ func raisingToward(plane planar.Angle) Action {
 // CheckArm returns the breaches of an arm.
 func (r *Ranges) CheckArm(a ArmAngles) []Breach {
 	var out []Breach
-	if b, bad := r.checkShoulder(a); bad {
+	if b, bad := r.CheckShoulder(a); bad {
 		out = append(out, b)
 	}
 	if b, bad := r.Check(ShoulderRotation, a.Rotation); bad {

@@ -126,7 +126,7 @@ func shoulderSpan(r *Ranges, p pull) (low, high float64) {
 				Elevation: math.Pi * planar.Angle(float64(k)/samples),
 				Plane:     2*math.Pi*planar.Angle(float64(i)/samples) - math.Pi,
 			}
-			if _, bad := r.checkShoulder(a); bad {
+			if _, bad := r.CheckShoulder(a); bad {
 				continue
 			}
 			l := p.length(a.Elevation, a.Plane)

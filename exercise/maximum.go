@@ -1,0 +1,199 @@
+package exercise
+
+import (
+	"math"
+
+	"steelyard/human"
+	"steelyard/mechanism"
+	"steelyard/profile"
+)
+
+// Prediction is the load at which the greatest effort of the whole lifting
+// stroke becomes 1.
+type Prediction struct {
+	// Load in kg is what the machine calls its load, all of it, both limbs. Low
+	// and High are for somebody as much weaker or stronger in every joint as
+	// the bands of the strengths say. All are 0 where the machine has no load
+	// that can be changed.
+	Load, Low, High float64
+	Present         float64 // kg, the load the machine has now
+	// Factor is the same as a multiple of the machine's present force.
+	Factor, FactorLow, FactorHigh float64
+	Capped                        bool // the load is not the limit up to MostLoad or MostFactor
+	EmptyTooHeavy                 bool // the effort passes 1 with no load at all
+}
+
+// Bounds of a prediction.
+const (
+	MostLoad   = 2000.0 // kg
+	MostFactor = 100.0
+)
+
+// ForRepetitions returns the range of loads (kg, or multiples of the present
+// force where the machine has no load) for a number of repetitions with none
+// left, by both equations of package human over the whole band, and the middle
+// of the two for the predicted maximum. It is false outside 1 to
+// human.MostRepetitions.
+func (p *Prediction) ForRepetitions(n int) (middle float64, band profile.Interval, ok bool) {
+	e, ok1 := human.Epley.Maximum(n)
+	z, ok2 := human.Brzycki.Maximum(n)
+	if !ok1 || !ok2 {
+		return 0, profile.Interval{}, false
+	}
+	load, low, high := p.Load, p.Low, p.High
+	if load == 0 {
+		load, low, high = p.Factor, p.FactorLow, p.FactorHigh
+	}
+	return load * (1/e + 1/z) / 2, profile.Interval{Low: low / max(e, z), High: high / min(e, z)}, true
+}
+
+// predict finds the maximum by halving: the greatest effort at the best
+// direction is a convex function of the load, so it passes 1 once going up.
+func (r *Result) predict(c *human.Capacity, sw *mechanism.Sweep) *Prediction {
+	p := &Prediction{}
+	now, fixed, perKg := r.loads(sw)
+	share := 1 / r.Setup.Limbs()
+	weight := func(i int, load float64) float64 { return (fixed[i] + perKg[i]*load) * share }
+	factor := func(i int, k float64) float64 { return sw.Lift[i] * k * share }
+	if perKg != nil {
+		p.Present = now
+		p.Load, p.Capped = r.atEffortOne(middleBand, weight, MostLoad)
+		p.Low, _ = r.atEffortOne(lowBand, weight, MostLoad)
+		p.High, _ = r.atEffortOne(highBand, weight, MostLoad)
+		p.EmptyTooHeavy = p.Load == 0
+	}
+	if r.Setup.Station.Contact == Held {
+		return p // what is held is its load
+	}
+	p.Factor, _ = r.atEffortOne(middleBand, factor, MostFactor)
+	p.FactorLow, _ = r.atEffortOne(lowBand, factor, MostFactor)
+	p.FactorHigh, _ = r.atEffortOne(highBand, factor, MostFactor)
+	if perKg == nil {
+		p.Capped = p.Factor >= MostFactor
+		p.EmptyTooHeavy = p.Factor == 0
+	}
+	return p
+}
+
+// which part of the band of a strength counts.
+type bandPart int
+
+const (
+	middleBand bandPart = iota
+	lowBand
+	highBand
+)
+
+// atEffortOne returns the greatest load at which no effort passes 1.
+func (r *Result) atEffortOne(part bandPart, force func(i int, load float64) float64, most float64) (load float64, capped bool) {
+	stances := make([]stance, 0, len(r.lifting))
+	rows := make([]int, 0, len(r.lifting))
+	for i := range r.lifting {
+		if r.Gap[i] == "" {
+			stances, rows = append(stances, r.lifting[i].at(part)), append(rows, i)
+		}
+	}
+	held := r.Setup.Station.Contact == Held
+	peak := func(load float64) float64 {
+		z := 0.0
+		for k := range stances {
+			st := &stances[k]
+			f := force(rows[k], load)
+			if held {
+				st.rehold(load / r.Setup.Limbs())
+			}
+			if _, e := st.solve(f, r.Direction); e > z {
+				z = e
+			}
+			if z > 1 {
+				break
+			}
+		}
+		return z
+	}
+	if peak(0) > 1 {
+		return 0, false
+	}
+	if peak(most) <= 1 {
+		return most, true
+	}
+	lo, hi := 0.0, most
+	for hi-lo > 1e-6*most*max(1e-3, lo/most) {
+		mid := (lo + hi) / 2
+		if peak(mid) > 1 {
+			hi = mid
+		} else {
+			lo = mid
+		}
+	}
+	return lo, false
+}
+
+// at returns the stance with the strengths of one part of their band.
+func (st *stance) at(part bandPart) stance {
+	out := *st
+	for i := range out.n {
+		for k := range out.demands[i].can {
+			can := &out.demands[i].can[k]
+			switch part {
+			case lowBand:
+				can.Moment = max(can.Low, 1e-3*can.Moment)
+			case highBand:
+				can.Moment = can.High
+			}
+		}
+	}
+	return out
+}
+
+// rehold changes the weight held to m kg.
+func (st *stance) rehold(m float64) {
+	if st.push.mass == 0 {
+		return
+	}
+	k := m / st.push.mass
+	for i := range st.n {
+		d := &st.demands[i]
+		d.base += (k - 1) * d.ofPush
+		d.ofPush *= k
+	}
+	st.push.fixed.X, st.push.fixed.Y, st.push.fixed.Z = st.push.fixed.X*k, st.push.fixed.Y*k, st.push.fixed.Z*k
+	st.push.mass = m
+}
+
+// loads returns the machine's present load (kg) and its lifting force as fixed
+// part and part per kg, from a second sweep with half the load, or nil slices
+// if it has none. Exact at rest as long as friction grows with the load.
+func (r *Result) loads(sw *mechanism.Sweep) (now float64, fixed, perKg []float64) {
+	m := *r.Setup.model.Machine()
+	m.Weights = append([]mechanism.Weight(nil), m.Weights...)
+	for i := range m.Weights {
+		if w := &m.Weights[i]; w.Load {
+			now += w.Mass
+			w.Mass, w.Inertia = w.Mass/2, w.Inertia/2
+		}
+	}
+	if now == 0 {
+		return 0, nil, nil
+	}
+	half, err := mechanism.Compile(m)
+	if err != nil {
+		return now, nil, nil
+	}
+	other, err := half.Sweep(sw.Len())
+	if err != nil {
+		return now, nil, nil
+	}
+	fixed, perKg = make([]float64, sw.Len()), make([]float64, sw.Len())
+	for i := range fixed {
+		if sw.Stops[i] != nil || other.Stops[i] != nil {
+			continue
+		}
+		perKg[i] = (sw.Lift[i] - other.Lift[i]) / (now / 2)
+		fixed[i] = sw.Lift[i] - perKg[i]*now
+		if math.Abs(fixed[i]) < 1e-9*math.Abs(sw.Lift[i]) {
+			fixed[i] = 0
+		}
+	}
+	return now, fixed, perKg
+}
