@@ -41,6 +41,7 @@ func classics() []classic {
 		{"oval cam", camOn(oval, vec{X: -0.7, Y: 0.9}, 50)},
 		{"four-bar, cam and stack", camOnRocker()},
 		{"sheave on the arm", sheaveOnArm()},
+		{"over two fixed sheaves", overTwoSheaves()},
 		{"leaning plane", leaning()},
 	}
 	return list
@@ -142,4 +143,24 @@ func leaning() Machine {
 	m := sheaveOnArm()
 	m.Plane.Tilt = math.Pi / 6
 	return m
+}
+
+// overTwoSheaves is a rope whose middle strand lies still between two fixed
+// sheaves, over the first and under the second.
+func overTwoSheaves() Machine {
+	stack, guide, plates := stackOn(2, -1.0, 0.2, 40)
+	grip := vec{X: 0.6, Y: -0.2}
+	return Machine{
+		Links:  []Link{{Name: "arm", Mass: 5, Center: grip.Scale(0.5), Inertia: 0.3}, stack},
+		Joints: []Joint{{Name: "axis", A: Ground, B: 1}, guide},
+		Ropes: []Rope{{Name: "main", Route: Route{
+			{Name: "arm", Link: 1, At: grip},
+			{Name: "front sheave", Link: Ground, At: vec{X: 0.1, Y: 1}, Outline: planar.Circle{Radius: 0.05}, Side: planar.Left},
+			{Name: "rear sheave", Link: Ground, At: vec{X: -0.95, Y: 1.3}, Outline: planar.Circle{Radius: 0.05}, Side: planar.Left},
+			{Name: "stack", Link: 2, At: vec{X: -1.0, Y: 0.2}},
+		}}},
+		Weights: []Weight{plates},
+		Drive:   Drive{Joint: 0, From: 0, To: -0.8},
+		Contact: Contact{Name: "grip", Link: 1, At: grip},
+	}
 }
