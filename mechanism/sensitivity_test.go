@@ -124,7 +124,11 @@ func driftMachines(t *testing.T) []driftMachine {
 		}},
 		{"slider-crank with spring and chain", slide, []nudge{
 			{"rail tilt", func(m *Machine, e float64) { m.Joints[3].Along += planar.Angle(e) }},
-			{"slider pin", func(m *Machine, e float64) { m.Joints[2].At.X += e; m.Joints[2].At.Y += e; m.Joints[3].At = m.Joints[2].At }},
+			{"slider pin", func(m *Machine, e float64) {
+				m.Joints[2].At.X += e
+				m.Joints[2].At.Y += e
+				m.Joints[3].At = m.Joints[2].At
+			}},
 			{"spring foot", func(m *Machine, e float64) {
 				m.Elements[0].Route = slices.Clone(m.Elements[0].Route)
 				m.Elements[0].Route[0].At.X += e
