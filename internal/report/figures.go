@@ -24,7 +24,7 @@ func figures(e *evaluation.Evaluation, u units) []figure {
 	var out []figure
 	places, err := threePlaces(e)
 	if err == nil {
-		out = append(out, figure{"Where the load is felt", sideWords(e, u, places), 0.55, 0.7, 1.1,
+		out = append(out, figure{"Where the load is felt", sideWords(e, u, places), 0.55, 0.7, slimShare(e, places),
 			func(c canvas, box draw.Rect) { c.sideView(e, places, box) }})
 	}
 	out = append(out, figure{"Force over the travel", curveWords(e, u), curveShare, 0.7, 0.8,
@@ -42,6 +42,15 @@ func figures(e *evaluation.Evaluation, u units) []figure {
 
 // curveShare is the height of the curve over the width of a page.
 const curveShare = 0.345
+
+// slimShare returns the height of the side view over its width on a phone,
+// where a machine that is wider than high needs less, and both have labels and
+// scales above and below.
+func slimShare(e *evaluation.Evaluation, places [3]*facts) float64 {
+	b := machineBounds(e.Model.Machine(), places[:])
+	size := b.hi.Sub(b.lo)
+	return min(1.2, 0.42+max(0.3, size.Y/max(size.X, 1e-6)))
+}
 
 func sideWords(e *evaluation.Evaluation, u units, places [3]*facts) string {
 	var at []string

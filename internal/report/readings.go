@@ -26,6 +26,10 @@ func readingsTable(e *evaluation.Evaluation, u units) draw.Table {
 		if q == profile.LiftRatio && e.Curve.Load == nil || (q == profile.WorkDown || q == profile.Lost) && !e.Rubs() {
 			continue
 		}
+		if k := int(q) - int(profile.LengthenedMean); k >= 0 && k < 3 && lift.Thirds[k].Covered == 0 {
+			t.Rows = append(t.Rows, []string{q.String(), "no force", "", ""})
+			continue
+		}
 		row := []string{q.String(), written(lift.Value(q), q, u), "", ""}
 		if e.Band != nil {
 			in := e.Band.Reading(q)

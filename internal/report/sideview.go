@@ -30,7 +30,7 @@ func (c canvas) sideView(e *evaluation.Evaluation, places [3]*facts, box draw.Re
 	s := c.stage(e, box)
 	width := ribbonShare * min(box.W, box.H)
 	r := ribbonOf(e)
-	s.frame = fitRibbon(machineBounds(s.m, places[:]), r, width, box.Inset(2*s.text))
+	s.frame = fitRibbon(machineBounds(s.m, places[:]), r, width, r.roomIn(box, s.text))
 	rib := r.place(s.frame, width)
 
 	s.standing()
@@ -49,6 +49,23 @@ func (c canvas) sideView(e *evaluation.Evaluation, places [3]*facts, box draw.Re
 	s.nameParts(places[1])
 	c.Labels(&s.names)
 	c.scales(rib, s, draw.Rect{X: box.X, Y: box.Bottom(), W: box.W, H: foot})
+}
+
+// roomIn returns the part of the box that machine and ribbon may fill: labels
+// need the rest, most of it on the side on which the ribbon stands.
+func (r ribbon) roomIn(box draw.Rect, text float64) draw.Rect {
+	room := box.Inset(2 * text)
+	labels := 4 * text
+	if box.W >= roomy*text {
+		labels = 12 * text
+	}
+	side := 0.0
+	for _, n := range r.side {
+		side += n.X / float64(len(r.side))
+	}
+	room.X += labels * max(0, -side)
+	room.W -= labels * math.Abs(side)
+	return room
 }
 
 // fitRibbon returns the frame that holds the machine and the ribbon, whose

@@ -88,10 +88,14 @@ func nearest(xs []float64, x float64) int {
 	return best
 }
 
-// spread writes a range, or one number if its ends read the same.
+// spread writes a range, or one number if its ends read the same. A dash would
+// hide a minus.
 func spread(low, high string) string {
-	if low == high {
+	switch {
+	case low == high:
 		return low
+	case strings.ContainsRune(low+high, '-'):
+		return low + " to " + high
 	}
 	return low + " – " + high
 }
