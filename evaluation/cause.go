@@ -9,11 +9,12 @@ import (
 	"steelyard/profile"
 )
 
-// Cause is why the force is what it is at one place: the source that asks most
-// of the contact there, and the lengths through which it does.
+// Cause is why the force is what it is at one place: the source that makes the
+// difference, and the lengths through which it does.
 type Cause struct {
 	At     profile.Point
 	Row    int               // of the sweep
+	Main   mechanism.Share   // the source that makes the difference between the hardest and the easiest place
 	Shares []mechanism.Share // of every source, the greatest first
 	Manner Manner
 
@@ -34,27 +35,57 @@ const (
 	ByPull                // something elastic
 )
 
-// causes explains the hardest and the easiest place of the lifting curve.
+// causes explains the hardest and the easiest place of the lifting curve, both
+// by the source whose share differs most between the two: the greatest source
+// need not be the one that makes the difference.
 func (e *Evaluation) causes() ([]Cause, error) {
 	st := e.Model.NewState()
 	r := &e.Readings[profile.Lifting]
-	var all []Cause
-	for _, p := range []profile.Point{r.Peak, r.Least} {
-		row := e.rowAt(p.Travel)
-		if err := st.MoveTo(e.Sweep.Driver[row]); err != nil {
+	all := []Cause{{At: r.Peak}, {At: r.Least}}
+	var shares [2][]mechanism.Share
+	for i := range all {
+		c := &all[i]
+		c.Row = e.rowAt(c.At.Travel)
+		if err := st.MoveTo(e.Sweep.Driver[c.Row]); err != nil {
 			return nil, err
 		}
-		c := Cause{At: p, Row: row, Shares: st.Shares()}
+		shares[i] = st.Shares()
+	}
+	if len(shares[0]) == 0 {
+		return all, nil
+	}
+	deciding := decides(shares[0], shares[1])
+	for i := len(all) - 1; i >= 0; i-- {
+		c := &all[i]
+		if err := st.MoveTo(e.Sweep.Driver[c.Row]); err != nil {
+			return nil, err
+		}
+		c.Main, c.Shares = shares[i][deciding], shares[i]
 		slices.SortStableFunc(c.Shares, func(a, b mechanism.Share) int {
 			return int(sign(math.Abs(b.Force) - math.Abs(a.Force)))
 		})
-		if len(c.Shares) > 0 {
-			e.trace(st, &c)
-		}
-		all = append(all, c)
+		e.trace(st, c)
 	}
 	return all, nil
 }
+
+// decides returns the place of the source whose share differs most between two
+// poses; among equals the greater, so that an even machine is explained by what
+// carries most.
+func decides(a, b []mechanism.Share) int {
+	best, most := 0, math.Inf(-1)
+	for i := range a {
+		weight := math.Abs(a[i].Force-b[i].Force) + tie*math.Abs(a[i].Force)
+		if weight > most {
+			best, most = i, weight
+		}
+	}
+	return best
+}
+
+// tie is the part of a source's own share by which it wins over one that
+// changes no more.
+const tie = 0.05
 
 func sign(x float64) float64 {
 	switch {
@@ -80,7 +111,7 @@ func (e *Evaluation) rowAt(travel float64) int {
 
 // trace finds through which lengths the main source acts.
 func (e *Evaluation) trace(st *mechanism.State, c *Cause) {
-	main := &c.Shares[0]
+	main := &c.Main
 	c.Ratio = main.Rise
 	if main.Kind == mechanism.Elastic {
 		c.Manner = ByPull
@@ -111,7 +142,7 @@ func (c *Cause) Because(f Formatter) string {
 	if len(c.Shares) == 0 {
 		return "because nothing loads the machine"
 	}
-	main := &c.Shares[0]
+	main := &c.Main
 	name := called(main)
 	switch c.Manner {
 	case ByLever:
@@ -123,7 +154,7 @@ func (c *Cause) Because(f Formatter) string {
 	case ByCam:
 		return fmt.Sprintf("because the rope leaves the %s %s from its axis, the contact is %s from it", c.Cam, f.Short(c.LoadArm), f.Short(c.ContactArm))
 	case ByPull:
-		return fmt.Sprintf("because %s then asks for %s of it", name, f.Force(main.Force))
+		return fmt.Sprintf("because %s of it comes from %s", f.Force(main.Force), name)
 	}
 	return fmt.Sprintf("because each %s of the contact lifts %s by %s", f.Short(0.1), name, f.Short(0.1*c.Ratio))
 }

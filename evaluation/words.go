@@ -38,13 +38,21 @@ func (e *Evaluation) Words(f Formatter) []string {
 		words = append(words, more...)
 	} else {
 		words = append(words, profile.Words(e.Readings[profile.Lifting], f)[1:]...)
-		words = append(words, "No number in the sheet carries a ±, so nothing is said about how sure this is.")
+		words = append(words, e.unsaid())
 	}
 	words = append(words, e.strokeWords(f)...)
 	if e.Built.Machine.Plane.Mirrored {
 		words = append(words, "Two arms move as mirror images; every force is that of one side.")
 	}
 	return append(words, e.Notes...)
+}
+
+// unsaid says why nothing is said about how sure the result is.
+func (e *Evaluation) unsaid() string {
+	if ms, _ := e.measured(); len(ms) > 0 {
+		return "The error band was left out, so nothing is said about how sure this is."
+	}
+	return "No number in the sheet carries a ±, so nothing is said about how sure this is."
 }
 
 // samePlace is how far apart two shares of the travel may lie and still be
@@ -118,13 +126,13 @@ func (e *Evaluation) strokeWords(f Formatter) []string {
 		f.Force(s.Force[s.Peak]), s.Time[s.Peak], f.Force(s.Static[s.Peak]), f.Force(s.Force[s.Dip]), s.Time[s.Dip])}
 	for i, leaves := range s.Leaves {
 		if leaves {
-			words = append(words, fmt.Sprintf("The load leaves the body at %.1f s: it flies on by itself there. Go slower.", s.Time[i]))
+			words = append(words, fmt.Sprintf("The load leaves the body at %.1f s: the machine runs on by itself there. Go slower, unless it is built to run free.", s.Time[i]))
 			break
 		}
 	}
 	for i, rope := range s.Slack {
 		if rope != "" {
-			words = append(words, fmt.Sprintf("The %s goes slack at %.1f s and then jerks. Go slower.", rope, s.Time[i]))
+			words = append(words, fmt.Sprintf("The %s goes slack at %.1f s and then jerks, unless the machine is built to run free there. Go slower.", rope, s.Time[i]))
 			break
 		}
 	}

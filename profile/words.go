@@ -2,6 +2,7 @@ package profile
 
 import (
 	"fmt"
+	"math"
 	"strings"
 )
 
@@ -146,15 +147,38 @@ func (b *Band) doubt() string {
 		return "Can't tell where it loads: too much of the travel has no force to read."
 	}
 	var places, shares []string
-	for _, w := range candidates {
+	whole := wholePercents(b.Verdict, candidates)
+	for i, w := range candidates {
 		places = append(places, [...]string{
 			"enough of the travel has a force to say", "it loads the start", "it loads the middle",
 			"it loads the end", "it loads evenly"}[w])
-		shares = append(shares, percent(b.Verdict.Shares[w])+" "+[...]string{
+		shares = append(shares, fmt.Sprintf("%d %% ", whole[i])+[...]string{
 			"can't be read", "load the start", "load the middle", "load the end", "load evenly"}[w])
 	}
 	return fmt.Sprintf("Can't tell whether %s: of the machines that fit the measurements %s.",
 		strings.Join(places, " or "), strings.Join(shares, ", "))
+}
+
+// wholePercents rounds the candidates' shares to whole percents that add up to
+// no more than 100: each is cut, and the greatest remainders are rounded up.
+func wholePercents(v Verdict, candidates []Where) []int {
+	whole := make([]int, len(candidates))
+	total, cut := 0.0, 0
+	for i, w := range candidates {
+		total += 100 * v.Shares[w]
+		whole[i] = int(100 * v.Shares[w])
+		cut += whole[i]
+	}
+	for missing := int(math.Round(total)) - cut; missing > 0; missing-- {
+		best := 0
+		for i, w := range candidates {
+			if 100*v.Shares[w]-float64(whole[i]) > 100*v.Shares[candidates[best]]-float64(whole[best]) {
+				best = i
+			}
+		}
+		whole[best]++
+	}
+	return whole
 }
 
 // patchy returns the first share of the travel where fewer than 95 % of the
