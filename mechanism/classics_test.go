@@ -20,9 +20,12 @@ func classics() []classic {
 	}
 	chained := lever(0.5, 0.9, 10)
 	chained.Chains = []Chain{{Name: "chain", Link: 1, At: vec{X: 0.8}, Floor: -0.6, Length: 3, Density: 6}}
+	leant := clone(chained)
+	leant.Plane.Tilt = 40 * planar.Degree
 	list := []classic{
 		{"lever", lever(0.62, 1.05, 60)},
 		{"lever with chain", chained},
+		{"leaning lever with chain", leant},
 		{"four-bar, open", nortonFourBar(40 * planar.Degree)},
 		{"four-bar, crossed", fourBar(norton, 40*planar.Degree, -1)},
 		{"four-bar with springs", sprung()},

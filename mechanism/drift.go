@@ -118,13 +118,17 @@ func (v *variation) chainPower(i int) float64 {
 	p := st.pose[a.Link].Point(a.At)
 	up := st.velocity(a.Link, p).Y
 	at, rate := v.place(a.Link, a.At, b.At.Sub(a.At))
-	length, slope := a.lifted(p.Y)
-	grown := slope * (at.Y - (b.Floor - a.Floor))
-	if slope == 0 && length > 0 {
+	slope, leant := v.base.upward(a.Link), v.moved.upward(a.Link)
+	length, grows := a.lifted(p.Y, slope)
+	grown := grows * (at.Y - (b.Floor - a.Floor))
+	switch {
+	case grows > 0:
+		grown += (leant - slope) * (p.Y - a.Floor)
+	case length > 0:
 		grown = b.Length - a.Length
 	}
-	weight := a.Density * v.base.gravity[0]
-	dw := (b.Density*v.moved.gravity[0] - weight) * length
+	weight := a.Density * Gravity * slope
+	dw := (b.Density*leant - a.Density*slope) * Gravity * length
 	return -(dw+weight*grown)*up - weight*length*rate.Y
 }
 

@@ -25,7 +25,7 @@ func potential(md *Model, at poser) float64 {
 		total += w.Mass * Gravity * height(w.Link, w.At)
 	}
 	for _, c := range m.Chains {
-		off := at.Pose(c.Link).Point(c.At).Y - c.Floor
+		off := (at.Pose(c.Link).Point(c.At).Y - c.Floor) * lean
 		hanging := math.Min(math.Max(off, 0), c.Length)
 		total += c.Density * Gravity * (hanging*hanging/2 + math.Max(off-c.Length, 0)*c.Length)
 	}
@@ -120,8 +120,9 @@ func TestRatesAreSlopes(t *testing.T) {
 					}
 				}
 				for _, ch := range c.m.Chains {
-					v := velocity(ch.Link, ch.At).Y
-					mass += ch.Density * (at(0).Pose(ch.Link).Point(ch.At).Y - ch.Floor) * v * v
+					lean := c.m.Plane.Slope()
+					v := velocity(ch.Link, ch.At).Y * lean
+					mass += ch.Density * lean * (at(0).Pose(ch.Link).Point(ch.At).Y - ch.Floor) * v * v
 				}
 				for _, w := range c.m.Wheels {
 					j := c.m.Joints[w.Joint]

@@ -85,7 +85,8 @@ func (b *freeBodies) weigh(m *Machine, at poser) {
 	}
 	for _, c := range m.Chains {
 		p := at.Pose(c.Link).Point(c.At)
-		b.push(c.Link, p, vec{Y: -c.Density * Gravity * math.Min(math.Max(p.Y-c.Floor, 0), c.Length)})
+		lean := math.Cos(float64(m.Plane.Tilt))
+		b.push(c.Link, p, vec{Y: -c.Density * Gravity * lean * math.Min(math.Max((p.Y-c.Floor)*lean, 0), c.Length)})
 	}
 }
 

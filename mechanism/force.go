@@ -31,30 +31,42 @@ func (st *State) applyLoads(mo motion) *Stop {
 	return nil
 }
 
-// lifted returns the length in m of chain off the floor, and 1 if a rise lifts
-// more of it, else 0.
-func (c *Chain) lifted(height float64) (length, slope float64) {
-	switch h := height - c.Floor; {
+// lifted returns the length in m of chain off the floor when it hangs from
+// height y in a plane of the given slope, and how it grows with y.
+func (c *Chain) lifted(y, slope float64) (length, grows float64) {
+	switch h := (y - c.Floor) * slope; {
 	case h <= 0:
 		return 0, 0
 	case h >= c.Length:
 		return c.Length, 0
 	default:
-		return h, 1
+		return h, slope
 	}
 }
 
+// upward returns how far a point of the link rises per metre of its way along
+// the plane's y axis.
+func (md *Model) upward(l LinkID) float64 {
+	if md.bodies[l].upright {
+		return 1
+	}
+	return md.machine.Plane.Slope()
+}
+
+// applyChain adds a chain's weight and inertia. It hangs upright whatever the
+// plane's lean, so its rise is the slope times the plane's, and so is the share
+// of its pull that acts in the plane.
 func (st *State) applyChain(c *Chain, mo motion) {
 	p := st.pose[c.Link].Point(c.At)
-	length, grows := c.lifted(p.Y)
-	weight := c.Density * length * st.model.gravity[0]
-	inertia := c.Density * length * st.pointAccel(c.Link, p, mo).Y
+	slope := st.model.upward(c.Link)
+	length, grows := c.lifted(p.Y, slope)
+	pull := c.Density * length * (Gravity + slope*st.pointAccel(c.Link, p, mo).Y)
 	// Links picked up must be brought to speed, which takes λv² and is lost;
 	// those laid down take theirs to the floor.
 	if rise := st.velocity(c.Link, p).Y * mo.rate; rise > 0 {
-		inertia += c.Density * grows * rise * rise
+		pull += c.Density * grows * slope * rise * rise
 	}
-	st.applied[c.Link] = st.applied[c.Link].plus(st.wrenchAt(c.Link, p, vec{Y: -weight - inertia}), 1)
+	st.applied[c.Link] = st.applied[c.Link].plus(st.wrenchAt(c.Link, p, vec{Y: -pull * slope}), 1)
 }
 
 func (st *State) applyElements(mo motion) *Stop {

@@ -40,10 +40,11 @@ func (st *State) Inertia() Inertia {
 	for i := range md.machine.Chains {
 		c := &md.machine.Chains[i]
 		p := st.pose[c.Link].Point(c.At)
-		length, grows := c.lifted(p.Y)
+		up := md.upward(c.Link) // of a chain only the rise counts
+		length, grows := c.lifted(p.Y, up)
 		v, a := st.velocity(c.Link, p).Y, st.acceleration(c.Link, p).Y
-		m += c.Density * length * v * v
-		slope += c.Density * v * (2*length*a + grows*v*v)
+		m += c.Density * length * up * up * v * v
+		slope += c.Density * up * up * v * (2*length*a + grows*v*v)
 	}
 
 	_, _, speed := st.path()

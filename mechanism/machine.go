@@ -134,7 +134,7 @@ type Chain struct {
 	Name    string
 	Link    LinkID
 	At      planar.Vec // m
-	Floor   float64    // m, height at which the chain lies
+	Floor   float64    // m, along the plane's y, where the point is level with what the chain lies on
 	Length  float64    // m, hanging from the point at the most
 	Density float64    // kg/m
 }

@@ -105,6 +105,8 @@ func driftMachines(t *testing.T) []driftMachine {
 		Drive:   Drive{Joint: 0, From: -0.4, To: 0.5},
 		Contact: Contact{Name: "grip", Link: 2, At: vec{X: 0.5, Y: 0.4}},
 	}
+	leaning := clone(slide)
+	leaning.Plane.Tilt = 0.4
 	return []driftMachine{
 		{"four-bar", nortonFourBar(40 * planar.Degree), []nudge{
 			{"pin A", func(m *Machine, e float64) { m.Joints[1].At.X += e; m.Joints[1].At.Y -= e }},
@@ -121,6 +123,9 @@ func driftMachines(t *testing.T) []driftMachine {
 				m.Ropes[0].Route[0].Outline, _ = planar.EllipseFromAxes(vec{X: 0.01 + e}, 0.14+e, 0.11-e, 0.3)
 			}},
 			{"axis", func(m *Machine, e float64) { m.Joints[0].At.X += e }},
+		}},
+		{"leaning slider-crank with spring and chain", leaning, []nudge{
+			{"chain", func(m *Machine, e float64) { m.Chains[0].Density += e; m.Chains[0].Floor += e; m.Chains[0].At.Y += e }},
 		}},
 		{"slider-crank with spring and chain", slide, []nudge{
 			{"rail tilt", func(m *Machine, e float64) { m.Joints[3].Along += planar.Angle(e) }},

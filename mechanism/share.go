@@ -54,7 +54,7 @@ func (st *State) Shares() []Share {
 	}
 	for i := range md.machine.Chains {
 		c := &md.machine.Chains[i]
-		length, _ := c.lifted(st.pose[c.Link].Point(c.At).Y)
+		length, _ := c.lifted(st.pose[c.Link].Point(c.At).Y, md.upward(c.Link))
 		weight(ChainWeight, c.Name, c.Link, c.At, c.Density*length)
 	}
 	return all
