@@ -25,9 +25,9 @@ func (p Posture) String() string { return postureNames[p] }
 // PostureNames returns all postures in words, by Posture.
 func PostureNames() []string { return postureNames[:] }
 
-// trunk is the usual slope of the trunk from the floor: 0 on the back, 90°
+// Trunk is the usual slope of the trunk from the floor: 0 on the back, 90°
 // upright, 180° on the front.
-func (p Posture) trunk() planar.Angle {
+func (p Posture) Trunk() planar.Angle {
 	switch p {
 	case LyingOnBack:
 		return 0

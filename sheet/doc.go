@@ -88,6 +88,20 @@
 //	           moves: {points: [point, …], along: direction as of a slide}
 //	           turns: {points: [point, …], about: point}}}
 //
+//	station: {serves: exercise or [exercise, …], posture, faces: forward or back,
+//	          drawn: from the side or from in front,
+//	          one of seat, bench, standing at, kneeling at, hips: point,
+//	          back pad or trunk: angle, thighs: angle, works: both or one,
+//	          width, height, forward: length, elbows out or knees out: angle,
+//	          rests: yes, bend: angle, on: part, pad radius: length,
+//	          foot: middle, heel or ball, plate: angle, feet: point,
+//	          in line with: point}
+//
+// The station tells how a person meets the machine; a sheet need not have one.
+// seat is where seat and back pad meet, or the seat under the hips where there
+// is no back pad. Slopes of back and plate count from the floor: a back of 0° lies, of
+// 90° is upright. width is from hand to hand at the measured pose.
+//
 // A path leads to a value by its keys: loads.plates.mass, points.grip.x. A
 // setting's value, even the default, replaces what stands there.
 //

@@ -49,6 +49,7 @@ func (b *Built) Explain() Explanation {
 	}
 	t.loads()
 	t.contact()
+	t.station()
 	for i, s := range b.sheet.Settings {
 		t.setting(s, b.Choices[i].Value)
 	}

@@ -97,6 +97,7 @@ func (r *reader) readParts(f *fields) {
 	r.readContact(handle)
 	r.readTravel(f.take("travel"))
 	r.readPlane(f.take("plane"))
+	r.readStation(f.take("station"))
 	r.readMoves()
 	if n := len(r.plan.links); n == 1 && links != nil {
 		r.fault(links, "links has only the ground", "a machine has a link that moves", "add the link that the hand or foot moves")

@@ -23,6 +23,7 @@ type plan struct {
 	drive    drive
 	contact  contact
 	plane    plane
+	station  *placing // nil if the sheet has none
 
 	overruled []overruled
 }
