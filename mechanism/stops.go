@@ -2,8 +2,14 @@ package mechanism
 
 import (
 	"fmt"
+	"math"
 	"strings"
 )
+
+// resting is the speed of the contact, relative to what it had a position
+// earlier, below which it is taken as resting where it turns: found to 1e-10 rad
+// or m of driver it is far less, and on a bend far more.
+const resting = 1e-4
 
 // slides reports whether the driver is a slide, measured in m.
 func (st *State) slides() bool {
@@ -60,6 +66,38 @@ func (st *State) stopDyad(g *group) *Stop {
 	}
 	s.Detail = fmt.Sprintf("links of %.1f mm and %.1f mm in line across %.1f mm", d.r*1000, d.s*1000, l*1000)
 	return s
+}
+
+func (st *State) contactVelocity() vec {
+	return st.velocity(st.model.machine.Contact.Link, st.contactPoint())
+}
+
+// turnsBack returns a Stop if between driver q, where the contact had the
+// velocity before, and here it came to rest and turned back, and nil if it only
+// went round a bend. In either case the state is left here.
+func (st *State) turnsBack(q float64, before vec) error {
+	here := st.q
+	behind, beyond := q, here
+	for math.Abs(beyond-behind) > finestStep {
+		middle := (behind + beyond) / 2
+		if err := st.MoveTo(middle); err != nil {
+			return err
+		}
+		if st.contactVelocity().Dot(before) > 0 {
+			behind = middle
+		} else {
+			beyond = middle
+		}
+	}
+	if st.contactVelocity().Norm() > resting*before.Norm() {
+		return st.MoveTo(here)
+	}
+	stop := &Stop{Kind: DeadPoint, Part: "contact", Driver: st.q, Slides: st.slides(), Place: st.contactPoint(),
+		Detail: "it comes to rest and turns back while the machine moves on", Cure: "end the travel before it"}
+	if err := st.MoveTo(here); err != nil {
+		return err
+	}
+	return stop
 }
 
 func (st *State) stopLine(i, k int, err error) *Stop {

@@ -107,6 +107,7 @@ func (md *Model) SweepInto(sw *Sweep) error {
 
 // follow goes from the measured pose through positions from, from+step, … up
 // to but not including end. It returns the stop if the first cannot be reached.
+// The travel also ends where the contact turns back on its path.
 func (sw *Sweep) follow(from, end, step int) error {
 	if from == end {
 		return nil
@@ -116,7 +117,11 @@ func (sw *Sweep) follow(from, end, step int) error {
 		return err
 	}
 	for i := from; i != end; i += step {
+		before, q := st.contactVelocity(), st.q
 		err := st.MoveTo(sw.Driver[i])
+		if err == nil && st.contactVelocity().Dot(before) < 0 {
+			err = st.turnsBack(q, before)
+		}
 		if err == nil {
 			sw.record(i)
 			continue
