@@ -13,6 +13,7 @@ type line struct {
 	part     string // `rope "main"`
 	route    Route
 	anchors  [2]planar.Angle // normals at which the ends are fixed, counting turns; of outlines only
+	fixed    [2]float64      // m, of outline at those normals
 	initial  []planar.Angle  // direction of each span at the measured pose, counting turns along the route
 	length   float64         // m, at the measured pose
 	stations []planar.Wrapped
@@ -117,6 +118,7 @@ func (l *line) anchor() error {
 				"check the anchor's place and the side; if it really winds on so far, say one turn more"}
 		}
 		l.anchors[i] = normals[i] - wound - toward*2*math.Pi*planar.Angle(s.Turns)
+		l.fixed[i] = s.Outline.Length(l.anchors[i])
 	}
 	return nil
 }
@@ -151,11 +153,13 @@ func (l *line) lay(spans []planar.Span) float64 {
 // off; nought at a point.
 func (l *line) lies(k int, spans []planar.Span) float64 {
 	s := &l.route[k]
-	switch k {
-	case 0:
-		return planar.Arc(s.Outline, s.Side, l.anchors[0], spans[0].NormalFrom)
-	case len(spans):
-		return planar.Arc(s.Outline, s.Side, spans[k-1].NormalTo, l.anchors[1])
+	switch {
+	case s.Outline == nil:
+		return 0
+	case k == 0:
+		return float64(s.Side) * (s.Outline.Length(spans[0].NormalFrom) - l.fixed[0])
+	case k == len(spans):
+		return float64(s.Side) * (l.fixed[1] - s.Outline.Length(spans[k-1].NormalTo))
 	}
 	return planar.Arc(s.Outline, s.Side, spans[k-1].NormalTo, spans[k].NormalFrom)
 }
