@@ -127,4 +127,20 @@
 //	loads.go  springs.go  contact.go
 //	plan.go  build.go  built.go              numbers to a machine
 //	explain.go  gaps.go  locate.go           telling what was understood, and where
+//
+// # A person
+//
+//	steelyard: person 1
+//	name, notes                  text
+//	height, mass                 required
+//	sex: female, male or not stated; age: years
+//	segments: the table of segment masses
+//	lengths: {dimension: length}
+//	limits: {motion: angle}      in the sense of the motion
+//	strength: [{action: motion, angle, moment, how} or
+//	           {action: motion, angle, force, at: distance from the joint, how} or
+//	           {lift: machine, load, repetitions, settings: {name: value}, how}]
+//	avoid: [text, …]
+//
+// The ± of a length or strength counts as two standard deviations.
 package sheet

@@ -14,7 +14,7 @@ const KindMachine Kind = "machine"
 
 // newest is the newest version of each kind that this program reads. Every
 // older version stays readable.
-var newest = map[Kind]int{KindMachine: 1}
+var newest = map[Kind]int{KindMachine: 1, KindPerson: 1}
 
 // Document is one sheet as it was written, comments included.
 type Document struct {
@@ -62,7 +62,7 @@ func (d *Document) readKind() error {
 	kind, version, _ := strings.Cut(head.text, " ")
 	last, known := newest[Kind(kind)]
 	if !known {
-		return d.problem(head, fmt.Sprintf("the kind of sheet is %q", head.text), "the only kind is machine", cure)
+		return d.problem(head, fmt.Sprintf("the kind of sheet is %q", head.text), "the kinds are machine and person", cure)
 	}
 	d.Kind = Kind(kind)
 	if _, err := fmt.Sscanf(version, "%d", &d.Version); err != nil || fmt.Sprint(d.Version) != version || d.Version < 1 {

@@ -46,7 +46,7 @@ var badDocuments = []struct {
 
 	{"list", "- a\n", badRow{place: "1:1", what: "the key steelyard is missing", limit: "kind and version first", cure: "steelyard: machine 1"}},
 	{"no kind", "name: Lever\n", badRow{place: "1:1", what: "the key steelyard is missing", limit: "kind and version first", cure: "steelyard: machine 1"}},
-	{"unknown kind", "steelyard: machin 1\n", badRow{place: "1:12", what: `"machin 1"`, limit: "the only kind is machine", cure: "steelyard: machine 1"}},
+	{"unknown kind", "steelyard: machin 1\n", badRow{place: "1:12", what: `"machin 1"`, limit: "the kinds are machine and person", cure: "steelyard: machine 1"}},
 	{"no version", "steelyard: machine\n", badRow{place: "1:12", what: `the version is ""`, limit: "from 1 to 1", cure: "steelyard: machine 1"}},
 	{"version from the future", "steelyard: machine 2\n", badRow{place: "1:12", what: "the version is 2", limit: "reads up to 1", cure: "newer program"}},
 	{"version that is none", "steelyard: machine 1.5\n", badRow{place: "1:12", what: `"1.5"`, limit: "whole number", cure: "steelyard: machine 1"}},

@@ -35,7 +35,7 @@ func (d *Document) Set(path, text string) error {
 	}
 	for _, written := range []string{text, quoted(text)} {
 		data := bytes.Join([][]byte{d.data[:start], []byte(written), d.data[end:]}, nil)
-		if changed, err := Read(d.Name, data); err == nil && differsOnly(d.root, changed.root, n.path, text) {
+		if changed, err := Read(d.Name, data); err == nil && changed.Kind == d.Kind && differsOnly(d.root, changed.root, n.path, text) {
 			*d = *changed
 			return nil
 		}
