@@ -171,8 +171,5 @@ func (st *State) Radius(rope, station int) (before, after float64) {
 	arm := func(sp *planar.Span) float64 { return math.Abs(sp.Unit.Cross(axis.Sub(sp.From))) }
 	k := station
 	before, after = arm(&now.spans[max(k-1, 0)]), arm(&now.spans[min(k, len(now.spans)-1)])
-	if k == 0 {
-		before = after
-	}
 	return before, after
 }

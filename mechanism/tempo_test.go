@@ -4,6 +4,8 @@ import (
 	"math"
 	"strings"
 	"testing"
+
+	"steelyard/planar"
 )
 
 // minimumJerk is the course 10τ³ - 15τ⁴ + 6τ⁵ and its derivatives (T. Flash and
@@ -176,5 +178,38 @@ func TestChainInMotion(t *testing.T) {
 			want += lambda * v * v
 		}
 		near(t, "force, N", r.Force[i], want, 1e-8)
+	}
+}
+
+func TestLeaningChainInMotion(t *testing.T) {
+	// In a plane of slope c = cos(lean) the chain's height is c·y, its pull counts
+	// by c, and it rises at c·v: λ·c(c·y(g + c·a) + (c·v)²).
+	const lambda, c = 8.0, 0.8
+	m := lift(0, 0.8)
+	m.Plane.Tilt = planar.Angle(math.Acos(c))
+	m.Chains = []Chain{{Name: "chain", Link: 1, Floor: -0.2, Length: 2, Density: lambda}}
+	tempo := Tempo{0.8, 0.2, 1, 0.2}
+	r, _ := mustStroke(t, m, tempo, 111)
+	for i, now := range r.Time {
+		s, v, a := course(tempo, 0.8, now)
+		want := lambda * c * c * (0.2 + s) * (Gravity + c*a)
+		if v > 0 {
+			want += lambda * c * c * c * v * v
+		}
+		near(t, "force, N", r.Force[i], want, 1e-8)
+	}
+}
+
+func TestHeldBackMachineDoesNotLeave(t *testing.T) {
+	// Where the counterweight outweighs the load the body holds back at rest
+	// already; that is no flight.
+	m := lever(0.3, 1, 20)
+	m.Weights = append(m.Weights, Weight{Name: "counterweight", Link: 1, At: vec{X: -0.8}, Mass: 30})
+	m.Drive = Drive{Joint: 0, From: -0.3, To: 0.3}
+	r, _ := mustStroke(t, m, Tempo{2, 0.2, 2, 0.2}, 41)
+	for i := range r.Time {
+		if r.Force[i] >= 0 || r.Leaves[i] {
+			t.Fatalf("at %.2f s: %g N, leaves %v", r.Time[i], r.Force[i], r.Leaves[i])
+		}
 	}
 }
