@@ -19,11 +19,13 @@
 // # Files
 //
 //	report.go  html.go  terminal.go   the three forms
-//	facts.go                          one place on the travel, ready to be drawn
-//	sideview.go  positions.go         the machine in its plane
-//	machine.go  rope.go  load.go      links, what pulls on them, what hangs on them
-//	arms.go                           moment arms
-//	ribbon.go  sign.go                the load ribbon, alone as a sign
+//	figures.go                        the pictures they share, and their words
+//	facts.go  series.go               what is shown: a place of the travel, the curve
+//	ribbon.go  sign.go                the load ribbon, and alone as a sign
+//	sideview.go  names.go             the machine with its ribbon, and what is named in it
+//	positions.go  arms.go             the machine three times with its moment arms
+//	stage.go  skeleton.go  machine.go where a machine is drawn, how a link looks, all of it
+//	rope.go  load.go                  what pulls on it, what hangs on it
 //	curve.go  stroke.go  braille.go   over travel, over time, in a terminal
 //	tables.go  readings.go            numbers
 //	cautions.go                       care, and what the engine assumes

@@ -129,9 +129,12 @@ func (p *pages) keep(lines float64) {
 	}
 }
 
-// table sets a table under its heading, on one page if it is not too long.
+// fewest is how many rows of a table stand together at the foot of a page.
+const fewest = 12
+
+// table sets a table under its heading, a long one perhaps over two pages.
 func (p *pages) table(heading string, t draw.Table) {
-	p.keep(float64(min(len(t.Rows), 25) + 4))
+	p.keep(float64(min(len(t.Rows), fewest) + 4))
 	p.Heading(heading)
 	p.Table(t)
 }

@@ -22,6 +22,13 @@ func (c canvas) stroke(st *mechanism.Stroke, box draw.Rect) {
 	pl.Curve(st.Time, static, keys[1].Pen)
 	pl.Curve(st.Time, force, keys[0].Pen)
 
+	c.markStroke(pl, st, force)
+}
+
+// markStroke marks the peak and the dip with their numbers, and where the load
+// flies or a rope goes slack.
+func (c canvas) markStroke(pl draw.Plot, st *mechanism.Stroke, force []float64) {
+	th, text := c.scene.Theme, c.scene.Text
 	l := draw.Labels{Bounds: pl.Area, Font: c.scene.Font(th.Ink)}
 	for _, k := range []int{st.Peak, st.Dip} {
 		at := pl.At(st.Time[k], force[k])
@@ -29,12 +36,14 @@ func (c canvas) stroke(st *mechanism.Stroke, box draw.Rect) {
 		l.Add(at, c.u.Force(st.Force[k]))
 	}
 	for i := range st.Time {
-		if word := trouble(st, i); word != "" {
-			at := pl.At(st.Time[i], force[i])
-			c.Fill(draw.Circle(at, 0.2*text), th.Warn)
-			if i == 0 || trouble(st, i-1) != word {
-				l.Add(at, word)
-			}
+		word := trouble(st, i)
+		if word == "" {
+			continue
+		}
+		at := pl.At(st.Time[i], force[i])
+		c.Fill(draw.Circle(at, 0.2*text), th.Warn)
+		if i == 0 || trouble(st, i-1) != word {
+			l.Add(at, word)
 		}
 	}
 	c.Labels(&l)
