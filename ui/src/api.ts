@@ -39,8 +39,7 @@ export interface Backdrop {
 
 /** Band is how unsure the curve is. */
 export interface Band {
-  /** of the curve it belongs to: "holding" or "lifting" */
-  phase: string;
+  phase: Phase;
   /** else first order, which is quick and wrong near a dead point */
   sampled: boolean;
   low: (number | null)[];

@@ -88,7 +88,7 @@ type Curve struct {
 
 // Band is how unsure the curve is.
 type Band struct {
-	Phase   string           `json:"phase"`   // of the curve it belongs to: "holding" or "lifting"
+	Phase   Phase            `json:"phase"`
 	Sampled bool             `json:"sampled"` // else first order, which is quick and wrong near a dead point
 	Low     []*float64       `json:"low"`
 	High    []*float64       `json:"high"`

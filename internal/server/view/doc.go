@@ -1,0 +1,14 @@
+// Package view turns a sheet, set one way, into what the page shows: curve,
+// drawing, words, the sheet taken apart; and a drag of the finger into an edit
+// of the sheet. Nothing here computes mechanics, keeps anything, or knows of
+// HTTP.
+//
+//	view.go                      a sheet and a look become a preview
+//	curve.go  band.go  readings.go
+//	drawing.go  shape.go         what of the picture keeps its shape
+//	frame.go  arms.go  forces.go one place of the travel
+//	tree.go  structure.go        the sheet taken apart
+//	values.go  settings.go
+//	edit.go  drag.go             changes of the sheet
+//	sign.go  compare.go  explain.go
+package view

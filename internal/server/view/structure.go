@@ -1,0 +1,204 @@
+package view
+
+import (
+	"slices"
+	"strings"
+
+	"steelyard/internal/server/api"
+	"steelyard/mechanism"
+	"steelyard/planar"
+	"steelyard/sheet"
+)
+
+// structure takes the sheet apart, with settings as built.
+func (o *Opened) structure(b *sheet.Built) api.Structure {
+	x := b.Explain()
+	s := api.Structure{Name: o.Machine.Name, Notes: o.Machine.Notes, Measured: o.Machine.Measured, Cautions: list(o.Machine.Cautions),
+		Contact: string(b.Contact), Points: o.points(b), Links: o.links(b), Loads: []api.Load{}, Settings: o.settings(b), Values: o.values(b),
+		Cams: o.cams(b), Understood: list(x.Understood), Assumed: list(x.Assumed), Missing: list(x.Missing)}
+	for _, l := range o.tree.at("loads").children {
+		s.Loads = append(s.Loads, api.Load{Name: l.key, Kind: l.at("kind").text})
+	}
+	return s
+}
+
+// list never returns nil, which JSON would write as null.
+func list(texts []string) []string { return append([]string{}, texts...) }
+
+// linkPoints returns the names of the points that a link lists.
+func (o *Opened) linkPoints(link string) []string {
+	n := o.tree.at("links", link)
+	if !n.list {
+		n = n.at("points")
+	}
+	return n.texts()
+}
+
+func (o *Opened) links(b *sheet.Built) []api.Link {
+	out := []api.Link{{Name: "ground", Points: o.linkPoints("ground")}}
+	for i := range b.Machine.Links {
+		l := &b.Machine.Links[i]
+		out = append(out, api.Link{Name: l.Name, Points: o.linkPoints(l.Name), Mass: round(l.Mass, 3), Center: place(l.Center)})
+	}
+	return out
+}
+
+// points lists the named places where they now are.
+func (o *Opened) points(b *sheet.Built) []api.Point {
+	by := measurements(b)
+	at := o.spots(b)
+	out := []api.Point{}
+	for _, n := range o.tree.at("points").children {
+		p := api.Point{Name: n.key, At: place(at[n.key]), Links: []string{}}
+		for k, axis := range []string{"x", "y"} {
+			p.Plus[k] = metres(by[o.pointPath(n.key, axis)].Spread)
+		}
+		for _, l := range append([]string{"ground"}, linkNames(b)...) {
+			if slices.Contains(o.linkPoints(l), n.key) {
+				p.Links = append(p.Links, l)
+			}
+		}
+		p.Pin, p.Fixed = len(p.Links) > 1, slices.Contains(p.Links, "ground")
+		out = append(out, p)
+	}
+	return out
+}
+
+func linkNames(b *sheet.Built) []string {
+	var out []string
+	for i := range b.Machine.Links {
+		out = append(out, b.Machine.Links[i].Name)
+	}
+	return out
+}
+
+// pointPath returns the path to one coordinate of a point, as measurements and
+// edits name it.
+func (o *Opened) pointPath(point, axis string) string {
+	path := "points." + point + "." + axis
+	if _, rest := o.tree.find(path).value(); rest != "" {
+		number := map[string]string{"x": "1", "y": "2"}[axis]
+		return "points." + point + "." + number + rest
+	}
+	return path
+}
+
+func measurements(b *sheet.Built) map[string]sheet.Measurement {
+	out := map[string]sheet.Measurement{}
+	for _, m := range b.Measurements {
+		out[m.Path] = m
+	}
+	return out
+}
+
+// spots returns where every named point is in the measured pose, m: where the
+// machine has it if something stands there, since a setting may have moved it,
+// and else as written.
+func (o *Opened) spots(b *sheet.Built) map[string]planar.Vec {
+	by, at := measurements(b), map[string]planar.Vec{}
+	for _, n := range o.tree.at("points").children {
+		at[n.key] = planar.Vec{X: by[o.pointPath(n.key, "x")].Value, Y: by[o.pointPath(n.key, "y")].Value}
+	}
+	put := func(name string, p planar.Vec) {
+		if _, known := at[name]; known {
+			at[name] = p
+		}
+	}
+	m := &b.Machine
+	for i := range m.Joints {
+		if j := &m.Joints[i]; j.Kind == mechanism.Revolute {
+			name, _, _ := strings.Cut(j.Name, " (")
+			put(name, j.At)
+		}
+	}
+	for i := range lineCount(m) {
+		for _, s := range routeOf(m, i) {
+			o.putStation(put, s)
+		}
+	}
+	for i := range m.Weights {
+		put(o.tree.at("loads", m.Weights[i].Name, "at").text, m.Weights[i].At)
+	}
+	for i := range m.Chains {
+		put(o.tree.at("loads", m.Chains[i].Name, "at").text, m.Chains[i].At)
+	}
+	put(o.tree.at("contact", "at").text, m.Contact.At)
+	return at
+}
+
+// putStation puts the point a rope ends at, or the axis of its sheave or cam.
+func (o *Opened) putStation(put func(string, planar.Vec), s mechanism.Station) {
+	if s.Outline == nil {
+		put(s.Name, s.At)
+		return
+	}
+	put(o.tree.at("sheaves", s.Name, "at").text, s.At)
+	put(o.tree.at("cams", s.Name, "axis").text, s.At)
+}
+
+// cams lists the traced cams that a rope runs over, with their points.
+func (o *Opened) cams(b *sheet.Built) []api.Cam {
+	out := []api.Cam{}
+	for _, n := range o.tree.at("cams").children {
+		c := api.Cam{Name: n.key, Points: []api.Place{}}
+		axis, start, found := o.camFrame(b, n.key)
+		if !found || len(n.at("traced").children) == 0 {
+			continue
+		}
+		c.Axis = place(axis)
+		turn := planar.TurnThenShift(start, axis)
+		for _, v := range o.vertices(b, n.key) {
+			c.Points = append(c.Points, place(turn.Point(v)))
+		}
+		out = append(out, c)
+	}
+	return out
+}
+
+// camFrame returns a cam's axis in the measured pose and the turn it is started
+// with; false if no rope runs over it.
+func (o *Opened) camFrame(b *sheet.Built, cam string) (axis planar.Vec, start planar.Angle, ok bool) {
+	m := &b.Machine
+	for i := range lineCount(m) {
+		for _, s := range routeOf(m, i) {
+			if s.Outline != nil && s.Name == cam {
+				return s.At, o.camStart(b, cam), true
+			}
+		}
+	}
+	return planar.Vec{}, 0, false
+}
+
+// camStart returns the turn that a cam is started with. A setting may give it,
+// and its measurement then stands with the setting under the same name.
+func (o *Opened) camStart(b *sheet.Built, cam string) planar.Angle {
+	for _, m := range b.Measurements {
+		if m.Name == cam+", start" {
+			return planar.Angle(m.Value)
+		}
+	}
+	return 0
+}
+
+// vertices returns the traced points of a cam from its axis, before it is
+// turned by its start, m.
+func (o *Opened) vertices(b *sheet.Built, cam string) []planar.Vec {
+	by := measurements(b)
+	var out []planar.Vec
+	for _, n := range o.tree.at("cams", cam, "traced").children {
+		path := o.vertexPath(cam, n.key)
+		out = append(out, planar.Vec{X: by[path("x")].Value, Y: by[path("y")].Value})
+	}
+	return out
+}
+
+// vertexPath returns the way to a coordinate of a traced point.
+func (o *Opened) vertexPath(cam, number string) func(axis string) string {
+	return func(axis string) string {
+		path := "cams." + cam + ".traced." + number + "."
+		if _, rest := o.tree.find(path + axis).value(); rest != "" {
+			return path + map[string]string{"x": "1", "y": "2"}[axis] + rest
+		}
+		return path + axis
+	}
+}

@@ -1,0 +1,170 @@
+package view
+
+import (
+	"context"
+	"errors"
+
+	"steelyard/evaluation"
+	"steelyard/internal/server/api"
+	"steelyard/mechanism"
+	"steelyard/sheet"
+)
+
+// Bounds on Look.Positions.
+const (
+	fewest = 11
+	most   = 401
+)
+
+// strokeRows is how finely a repetition is shown.
+const strokeRows = 241
+
+// Opened is a machine sheet that has been read.
+type Opened struct {
+	Document *sheet.Document
+	Machine  *sheet.Machine
+	tree     *node
+}
+
+// Open reads a machine sheet. Name is what messages call it.
+func Open(name, text string) (*Opened, error) {
+	d, err := sheet.Read(name, []byte(text))
+	if err != nil {
+		return nil, err
+	}
+	m, err := d.Machine()
+	if err != nil {
+		return nil, err
+	}
+	return &Opened{Document: d, Machine: m, tree: parse(text)}, nil
+}
+
+// Set returns the machine with settings chosen.
+func (o *Opened) Set(choices []api.Choice) (*sheet.Built, error) {
+	choice := map[string]string{}
+	for _, c := range choices {
+		choice[c.Setting] = c.Value
+	}
+	return o.Machine.Build(choice)
+}
+
+// Evaluate evaluates the machine without error band, with the stroke if a tempo
+// is given and it can be had; else why says why not.
+func (o *Opened) Evaluate(ctx context.Context, b *sheet.Built, look *api.Look) (e *evaluation.Evaluation, why string, err error) {
+	positions := look.Positions
+	if positions != 0 {
+		positions = min(max(positions, fewest), most)
+	}
+	if e, err = evaluation.Run(ctx, o.Machine, b, evaluation.Options{Positions: positions, Draws: -1}); err != nil || look.Tempo == nil {
+		return e, "", err
+	}
+	t := mechanism.Tempo{Up: look.Tempo.Up, Top: look.Tempo.Top, Down: look.Tempo.Down, Bottom: look.Tempo.Bottom}
+	stroke, err := e.Model.Stroke(e.Sweep, t, strokeRows)
+	if err != nil {
+		return e, o.Machine.Locate(err).Error(), nil
+	}
+	e.Stroke = stroke
+	return e, "", nil
+}
+
+// Preview evaluates a machine sheet as the look asks. The band is of first
+// order.
+func Preview(ctx context.Context, text string, look api.Look) api.Preview {
+	p := empty(text)
+	o, err := Open("the sheet", text)
+	if err != nil {
+		p.Problems = Problems(err)
+		return p
+	}
+	p.Name = o.Machine.Name
+	b, err := o.Set(look.Settings)
+	if err != nil {
+		p.Problems = Problems(err)
+		return p
+	}
+	p.Settings = choices(b)
+	if look.Structure {
+		s := o.structure(b)
+		p.Structure = &s
+	}
+	e, why, err := o.Evaluate(ctx, b, &look)
+	if err != nil {
+		p.Problems = Problems(err)
+		return p
+	}
+	p.StrokeGap = why
+	if !look.NoBand {
+		if p.Band, err = firstOrder(e); err != nil {
+			p.Problems = Problems(err)
+			return p
+		}
+	}
+	if err := Fill(&p, e, &look); err != nil {
+		p.Problems = Problems(err)
+	}
+	return p
+}
+
+// Fill puts an evaluation into a preview: everything but the sheet taken apart
+// and a band of first order.
+func Fill(p *api.Preview, e *evaluation.Evaluation, look *api.Look) error {
+	p.Name, p.Settings = e.Name, choices(e.Built)
+	if e.Built.Machine.Plane.Mirrored {
+		p.Sides = 2
+	}
+	c := curve(e)
+	p.Curve = &c
+	if e.Band != nil && e.Band.Draws > 0 {
+		p.Band = band(e, e.Band)
+	}
+	p.Readings = readings(e)
+	p.Words = e.Words(Units(look.Imperial))
+	p.Stroke = stroke(e.Stroke)
+	p.Cautions = e.Cautions()
+	return picture(p, e, look)
+}
+
+func empty(text string) api.Preview {
+	return api.Preview{Text: text, Sides: 1, Problems: []api.SheetProblem{}, Settings: []api.Choice{}, Readings: []api.Readings{},
+		Words: []string{}, Frames: []api.Frame{}, Cautions: []string{}}
+}
+
+func choices(b *sheet.Built) []api.Choice {
+	out := []api.Choice{}
+	for _, c := range b.Choices {
+		out = append(out, api.Choice{Setting: c.Setting, Value: c.Value})
+	}
+	return out
+}
+
+// Units returns how the reader wants quantities written.
+func Units(imperial bool) evaluation.Formatter {
+	if imperial {
+		return evaluation.Imperial{}
+	}
+	return evaluation.Metric{}
+}
+
+// Problems lists what an error says about a sheet.
+func Problems(err error) []api.SheetProblem {
+	var many sheet.Problems
+	var one *sheet.Problem
+	var located *sheet.Located
+	switch {
+	case errors.As(err, &many):
+		out := []api.SheetProblem{}
+		for _, p := range many {
+			out = append(out, problem(p))
+		}
+		return out
+	case errors.As(err, &one):
+		return []api.SheetProblem{problem(one)}
+	case errors.As(err, &located):
+		return []api.SheetProblem{{Line: located.Line, Column: located.Column, What: located.Err.Error(), Message: err.Error()}}
+	}
+	return []api.SheetProblem{{What: err.Error(), Message: err.Error()}}
+}
+
+func problem(p *sheet.Problem) api.SheetProblem {
+	return api.SheetProblem{Line: p.Line, Column: p.Column, Path: p.Path, What: p.What, Limit: p.Limit, Cure: p.Cure, Message: p.Error()}
+}
