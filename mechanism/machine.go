@@ -35,6 +35,11 @@ type Link struct {
 	// along -y, even when the plane of the rest is tilted: a stack on vertical
 	// guides, reached over a sheave that turns the rope out of the plane.
 	Upright bool
+
+	// Path marks a link that is no part of the machine: it stands for the way
+	// that a hand goes with a rope handle or a free weight. It is computed like
+	// any other and drawn as a way.
+	Path bool
 }
 
 // JointKind tells what a joint lets its links do.

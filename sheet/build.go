@@ -103,7 +103,7 @@ func (p *plan) buildLinks(v values, at []planar.Vec) []mechanism.Link {
 	links := make([]mechanism.Link, len(p.links)-1)
 	for i := range links {
 		l := &p.links[i+1]
-		out := mechanism.Link{Name: l.name, Mass: v.at(l.mass), Inertia: v.at(l.inertia), Upright: l.upright}
+		out := mechanism.Link{Name: l.name, Mass: v.at(l.mass), Inertia: v.at(l.inertia), Upright: l.upright, Path: l.path}
 		var span float64
 		if len(l.points) > 0 {
 			a, b := at[l.ends[0]], at[l.ends[1]]

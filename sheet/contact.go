@@ -37,7 +37,7 @@ func (r *reader) readHandle(n *node) {
 	if at == nowhere {
 		return
 	}
-	l := link{name: handle, points: []pointID{at}, mass: none, inertia: none, center: at, at: n}
+	l := link{name: handle, points: []pointID{at}, mass: none, inertia: none, center: at, path: true, at: n}
 	j := joint{name: handle, a: mechanism.Ground, point: at, along: noDirection, grip: noGrip, at: n}
 	j.b = r.addLink(l)
 	switch {

@@ -101,6 +101,9 @@ func counted(n int, what string) string {
 
 func (t *teller) link(i int) {
 	l, m := &t.plan.links[i+1], &t.machine.Links[i]
+	if l.path {
+		return // told with the joint that makes the path
+	}
 	for _, w := range t.plan.weights {
 		if w.link == linkID(i+1) && l.name == w.name {
 			return // a weight stack is told among the loads
@@ -116,9 +119,7 @@ func (t *teller) link(i int) {
 	}
 	if l.mass == none {
 		t.understood("link %q%s", l.name, carries)
-		if l.name != handle {
-			t.missing("the mass of link %q is not given and taken as 0", l.name)
-		}
+		t.missing("the mass of link %q is not given and taken as 0", l.name)
 		return
 	}
 	t.understood("link %q weighs %s%s", l.name, t.number(l.mass), carries)
@@ -138,6 +139,12 @@ func (t *teller) joint(i int) {
 	j := &t.plan.joints[i]
 	a, b := t.linkName(j.a), t.linkName(j.b)
 	switch {
+	case t.plan.links[j.b].path && j.kind == mechanism.Revolute:
+		t.understood("the hand goes round %q", t.plan.pointName(j.point))
+		return
+	case t.plan.links[j.b].path:
+		t.understood("the hand goes along a straight line")
+		return
 	case j.kind == mechanism.Revolute:
 		t.understood("%s turns on %s at %q%s", b, a, t.plan.pointName(j.point), t.grip(j.grip))
 	case j.along.from != nowhere:

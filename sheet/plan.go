@@ -79,6 +79,7 @@ type link struct {
 	inertia num     // none: of a uniform bar between the ends
 	ends    [2]pointID
 	upright bool
+	path    bool // the way of a hand, no part of the machine
 	at      *node
 }
 
