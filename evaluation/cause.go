@@ -156,7 +156,11 @@ func (c *Cause) Because(f Formatter) string {
 	case ByPull:
 		return fmt.Sprintf("because %s of it comes from %s", f.Force(main.Force), name)
 	}
-	return fmt.Sprintf("because each %s of the contact lifts %s by %s", f.Short(0.1), name, f.Short(0.1*c.Ratio))
+	verb := "lifts"
+	if c.Ratio < 0 {
+		verb = "lowers"
+	}
+	return fmt.Sprintf("because each %s of the contact %s %s by %s", f.Short(0.1), verb, name, f.Short(0.1*math.Abs(c.Ratio)))
 }
 
 func called(s *mechanism.Share) string {

@@ -91,7 +91,7 @@ func (e *Evaluation) read() error {
 		e.Readings[p] = r
 	}
 	if stop := firstStop(e.Sweep); stop != nil {
-		e.Notes = append(e.Notes, fmt.Sprintf("Part of the stated travel has no force: %v.", e.Sheet.Locate(stop)))
+		e.Notes = append(e.Notes, fmt.Sprintf("Part of the stated travel has no force: %v.", stop))
 	}
 	return nil
 }

@@ -9,7 +9,7 @@ import (
 
 // sixBar is the places of a six-bar's pins at one crank angle, worked out link
 // by link with the law of cosines. Invented lengths.
-type sixBar struct{ o2, a, b, o4, c, d, e, o6 vec }
+type sixBar struct{ a, b, o4, c, d, e, o6 vec }
 
 // wattPins: four-bar O2 A B O4 with ternary coupler A B C and ternary rocker
 // O4 B D, and a dyad C E D on top.

@@ -32,8 +32,13 @@ func (s *stage) standing() {
 	}
 }
 
-// link draws one moving link as a body through its places.
+// link draws one moving link as a body through its places. One that only
+// stands for the way of a hand has no body: its radius is hinted at.
 func (s *stage) link(f *facts, l mechanism.LinkID) {
+	if s.isPath(l) {
+		s.radius(f, l)
+		return
+	}
 	body := s.body(f, l)
 	for _, p := range body {
 		s.Stroke(p, s.pen(0.24, s.th.Link))
@@ -58,9 +63,26 @@ func (s *stage) body(f *facts, l mechanism.LinkID) []draw.Path {
 	return out
 }
 
+// isPath reports whether the link stands for the way of a hand.
+func (s *stage) isPath(l mechanism.LinkID) bool { return l != mechanism.Ground && s.m.Links[l-1].Path }
+
+// radius hints at the point that a hand goes round.
+func (s *stage) radius(f *facts, l mechanism.LinkID) {
+	axis, ok := fixedAxis(s.m, l)
+	if !ok || l != s.m.Contact.Link {
+		return
+	}
+	pen := s.pen(0.12, s.th.Faint)
+	pen.Dash = []float64{0.3 * s.text, 0.4 * s.text}
+	s.Stroke(draw.Polyline(s.frame.At(axis), s.frame.At(f.At)), pen)
+}
+
 // ghost draws where the machine also stands: its links and weights, faint.
 func (s *stage) ghost(f *facts) {
 	for i := range s.m.Links {
+		if s.isPath(mechanism.LinkID(i + 1)) {
+			continue
+		}
 		body := s.body(f, mechanism.LinkID(i+1))
 		for _, p := range body {
 			s.Stroke(p, s.pen(0.16, mix(s.th.Link, s.th.Paper, 0.4)))
@@ -83,7 +105,7 @@ func (s *stage) pins(f *facts) {
 	for _, j := range s.m.Joints {
 		at := s.frame.At(f.State.Pose(j.B).Point(j.At))
 		switch {
-		case j.Kind == mechanism.Prismatic:
+		case j.Kind == mechanism.Prismatic, s.isPath(j.A), s.isPath(j.B):
 		case j.A == mechanism.Ground || j.B == mechanism.Ground:
 			s.names.Avoid(s.GroundPin(at))
 		default:
@@ -96,7 +118,7 @@ func (s *stage) pins(f *facts) {
 // still, a sleeve round the slider where another link carries them.
 func (s *stage) rails(f *facts) {
 	for _, j := range s.m.Joints {
-		if j.Kind != mechanism.Prismatic {
+		if j.Kind != mechanism.Prismatic || s.isPath(j.B) {
 			continue
 		}
 		dir := f.State.Pose(j.A).Turn(planar.Polar(1, j.Along))

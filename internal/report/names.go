@@ -108,7 +108,7 @@ func (s *stage) nameParts(f *facts) {
 			s.names.Add(s.frame.At(f.State.Pose(w.Link).Point(w.At)), w.Name+" "+s.u.Mass(w.Mass))
 		}
 	}
-	if axis, ok := fixedAxis(s.m, s.m.Contact.Link); ok {
+	if axis, ok := fixedAxis(s.m, s.m.Contact.Link); ok && !s.isPath(s.m.Contact.Link) {
 		s.names.Add(s.frame.At(axis), "axis of rotation")
 	}
 	s.nameLines(f)
@@ -128,7 +128,7 @@ const namedLinks = 4
 
 func (s *stage) nameLinks(f *facts) {
 	for i, l := range s.m.Links {
-		if isStack(s.m, linkID(i+1)) || l.Name == s.m.Contact.Name {
+		if l.Path || isStack(s.m, linkID(i+1)) || l.Name == s.m.Contact.Name {
 			continue
 		}
 		if pieces := skeleton(s.m, linkID(i+1)); len(pieces) > 0 {
