@@ -1,0 +1,254 @@
+package exercise
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"steelyard/planar"
+)
+
+// straightBy is the margin to a straight limb below which the reader is told to
+// stop short of locking it, m. Common practice, no source.
+const straightBy = 0.010
+
+// Words tells the outcome, a sentence each: what was tried, whether anything
+// fits, what else the person's sheet says.
+func (f *Fitting) Words() []string {
+	words := []string{f.search()}
+	if f.Fits {
+		words = append(words, fmt.Sprintf("%s of them fit: the body reaches the contact all the way and no joint passes its limit.", number(f.Fit)))
+	} else {
+		words = append(words, "Nothing fits: every setting has the body out of reach or past a limit somewhere. The least bad one is shown.")
+		words = append(words, f.Help...)
+	}
+	if f.Failed > 0 {
+		words = append(words, fmt.Sprintf("The machine itself cannot be set to %s of them.", number(f.Failed)))
+	}
+	for _, note := range f.Body.Person.Avoid {
+		words = append(words, "This person's sheet says to stay away from: "+note+". The search does not read that; check the settings against it.")
+	}
+	return words
+}
+
+// search says how many choices were tried and what that proves.
+func (f *Fitting) search() string {
+	switch {
+	case f.Possible == 1:
+		return "There is nothing to choose: the machine was tried as it is set."
+	case f.Proven:
+		return fmt.Sprintf("All %s choices of the settings were tried, so none is better than the first by the order of importance used here.", number(f.Possible))
+	}
+	return fmt.Sprintf("%s of %s possible choices were tried, climbing from %d places; a better one may have been missed. Hold some settings fixed to have all of the rest tried.",
+		number(f.Tried), number(f.Possible), climbers)
+}
+
+// Order tells in which order the search weighs what it finds.
+func (f *Fitting) Order() string {
+	order := []string{"reach all the way", "joints within their limits", fmt.Sprintf("joint in line with the machine's axis (within %.0f mm counts as in line)", 1000*InLine)}
+	if f.Aim != NoAim {
+		order = append(order, "the aim: "+f.aimWords())
+	}
+	return "Most important first: " + strings.Join(append(order, "range of motion covered"), "; ") + "."
+}
+
+func (f *Fitting) aimWords() string {
+	if f.Aim == AimEven {
+		return "effort spread evenly over the three thirds of " + f.Loaded()
+	}
+	return fmt.Sprintf("effort in the %v third of %s", f.Aim, f.Loaded())
+}
+
+// Loaded names what the thirds are of: the main muscle, or the named joint.
+func (f *Fitting) Loaded() string {
+	if f.OfMuscle {
+		return f.Exercise.Muscles()[0].String()
+	}
+	return f.Action.String()
+}
+
+// Reasons tells how a choice suits the person, a sentence each: what is wrong,
+// alignment, reach, range, where it loads.
+func (f *Fitting) Reasons(t *Trial) []string {
+	if t.Err != nil {
+		return []string{"The machine cannot be set so: " + t.Err.Error() + "."}
+	}
+	out := f.wrong(t)
+	if t.HasAxis {
+		out = append(out, t.alignment())
+	}
+	if t.HasMargin {
+		out = append(out, t.reach())
+	}
+	if t.Unreached < t.Positions {
+		out = append(out, fmt.Sprintf("%s from %.0f° to %.0f°: %.0f %% of this person's range of %.0f° to %.0f°.", sentence(rangeOf(f.Action).String()),
+			t.From.Degrees(), t.To.Degrees(), 100*t.Covered, t.Range[0].Degrees(), t.Range[1].Degrees()))
+	}
+	if t.loaded {
+		out = append(out, f.loads(t))
+	}
+	if len(t.Same) > 0 {
+		out = append(out, fmt.Sprintf("%s makes no difference to any of this; any value serves.", sentence(strings.Join(t.Same, ", "))))
+	}
+	return out
+}
+
+// wrong tells what keeps a choice from fitting.
+func (f *Fitting) wrong(t *Trial) []string {
+	if t.Fits() {
+		return nil
+	}
+	what := sentence(t.Worst.String())
+	if t.Worst.Kind == PastRange && !t.OwnLimit {
+		what += ", the usual one for the sex and age"
+	}
+	out := []string{fmt.Sprintf("Does not fit: at %.0f of %.0f mm of travel %s.", 1000*t.WorstAt, 1000*t.Travel, lowerFirst(what))}
+	if t.Unreached > 0 {
+		out = append(out, fmt.Sprintf("Out of reach over %.0f %% of the travel.", 100*float64(t.Unreached)/float64(t.Positions)))
+	}
+	if t.Worst.Kind != PastRange && t.Beyond > 0 {
+		out = append(out, fmt.Sprintf("Elsewhere a joint goes %.0f° past its limit.", t.Beyond.Degrees()))
+	}
+	return out
+}
+
+// alignment tells how far the joint is from the machine's axis and what that does.
+func (t *Trial) alignment() string {
+	mm := 1000 * t.Misaligned
+	s := fmt.Sprintf("The %s is %.0f mm from the machine's axis", t.Joint, mm)
+	if where := t.whereabouts(); mm >= 2 && where != "" {
+		s += " (" + where + ")"
+	}
+	switch {
+	case t.Misaligned <= InLine:
+		s += ": in line"
+	case t.HasPad:
+		s += fmt.Sprintf(": the pad creeps %.0f mm along the limb over the travel", 1000*t.Creep)
+	}
+	return s + "."
+}
+
+func (t *Trial) whereabouts() string {
+	var parts []string
+	for _, p := range [2]struct {
+		by         float64
+		more, less string
+	}{{t.Up, "above", "below"}, {t.Ahead, "in front", "behind"}} {
+		word := p.more
+		if p.by < 0 {
+			word = p.less
+		}
+		if mm := 1000 * math.Abs(p.by); mm >= 1 {
+			parts = append(parts, fmt.Sprintf("%.0f mm %s", mm, word))
+		}
+	}
+	return strings.Join(parts, ", ")
+}
+
+func (t *Trial) reach() string {
+	if t.Margin < straightBy {
+		return fmt.Sprintf("At its longest the limb is within %.0f mm of straight: stop short of locking it.", math.Ceil(1000*t.Margin))
+	}
+	return fmt.Sprintf("At its longest the limb reaches %.0f mm less than straight.", 1000*t.Margin)
+}
+
+func (f *Fitting) loads(t *Trial) string {
+	s := t.Shares()
+	if s == ([3]float64{}) {
+		return fmt.Sprintf("No effort is known for %s here; the effort peaks at %.2f of what this person can produce.", f.Loaded(), t.Peak)
+	}
+	return fmt.Sprintf("Effort of %s: %.0f %% in the lengthened third, %.0f %% in the middle, %.0f %% in the shortened; at the hardest place %.2f of what this person can produce in the joint that limits.",
+		f.Loaded(), 100*s[0], 100*s[1], 100*s[2], t.Peak)
+}
+
+// Trade tells how a choice compares with the best: what it gains, what it
+// costs. It is empty for the best itself.
+func (f *Fitting) Trade(t *Trial) string {
+	best := &f.Best[0]
+	if t == best {
+		return ""
+	}
+	var gains, costs []string
+	note := func(by, least float64, gain, cost string) {
+		switch {
+		case by >= least:
+			gains = append(gains, fmt.Sprintf(gain, by))
+		case -by >= least:
+			costs = append(costs, fmt.Sprintf(cost, -by))
+		}
+	}
+	if t.HasAxis && best.HasAxis {
+		note(1000*(best.Misaligned-t.Misaligned), 1, "brings the "+t.Joint+" %.0f mm nearer the axis", "leaves the "+t.Joint+" %.0f mm further from the axis")
+	}
+	note((t.swept() - best.swept()).Degrees(), 1, "covers %.0f° more of the range", "covers %.0f° less of the range")
+	if t.HasMargin && best.HasMargin {
+		note(1000*(t.Margin-best.Margin), 5, "stays %.0f mm further from a straight limb", "comes %.0f mm closer to a straight limb")
+	}
+	mine, its := t.Shares(), best.Shares()
+	third, what := Lengthened, "lengthened"
+	if f.Aim == AimMiddle || f.Aim == AimShortened {
+		third, what = int(f.Aim-AimLengthened), f.Aim.String()
+	}
+	if f.Aim == AimEven {
+		note(100*(f.Aim.met(mine)-f.Aim.met(its)), 1, "spreads the effort more evenly by %.0f in 100", "spreads the effort less evenly by %.0f in 100")
+	} else {
+		note(100*(mine[third]-its[third]), 1, "puts %.0f %% more of the effort in the "+what+" third", "puts %.0f %% less of the effort in the "+what+" third")
+	}
+	note(best.Peak-t.Peak, 0.02, "peaks %.2f lower", "peaks %.2f higher")
+	return weighed(gains, costs)
+}
+
+func (t *Trial) swept() planar.Angle {
+	return planar.Angle(t.Covered) * (t.Range[1] - t.Range[0])
+}
+
+// weighed joins gains and costs to a sentence about "it".
+func weighed(gains, costs []string) string {
+	switch {
+	case len(gains) == 0 && len(costs) == 0:
+		return "Against the best it makes no difference that can be told."
+	case len(costs) == 0:
+		return "Against the best it " + enumerated(gains) + "."
+	case len(gains) == 0:
+		return "Against the best it only " + enumerated(costs) + "."
+	}
+	return "Against the best it " + enumerated(gains) + ", but " + enumerated(costs) + "."
+}
+
+// enumerated joins parts with commas and a last "and".
+func enumerated(parts []string) string {
+	if len(parts) < 2 {
+		return strings.Join(parts, "")
+	}
+	return strings.Join(parts[:len(parts)-1], ", ") + " and " + parts[len(parts)-1]
+}
+
+func counted(n int, what string) string {
+	if n == 1 {
+		return "1 " + what
+	}
+	return fmt.Sprintf("%s %ss", number(n), what)
+}
+
+// number writes thousands apart.
+func number(n int) string {
+	s := fmt.Sprint(n)
+	for i := len(s) - 3; i > 0; i -= 3 {
+		s = s[:i] + "," + s[i:]
+	}
+	return s
+}
+
+func sentence(s string) string {
+	if s == "" {
+		return s
+	}
+	return strings.ToUpper(s[:1]) + s[1:]
+}
+
+func lowerFirst(s string) string {
+	if s == "" {
+		return s
+	}
+	return strings.ToLower(s[:1]) + s[1:]
+}
