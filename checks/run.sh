@@ -30,16 +30,19 @@ install_packages() {
 installed || install_packages
 (cd mujoco && npm ci --silent --no-audit --no-fund)
 
-mkdir -p build
-g++ -std=c++17 -O2 -Wall -Wextra -Wno-missing-field-initializers -isystem /usr/include/simbody \
-	-o build/simbody simbody/*.cc -lSimTKsimbody -lSimTKmath -lSimTKcommon
+compile() { # program source...
+	g++ -std=c++17 -O2 -Wall -Wextra -Wno-missing-field-initializers -isystem /usr/include/simbody \
+		-o "$@" -lSimTKsimbody -lSimTKmath -lSimTKcommon
+}
 
-rm -f build/agreement.txt
+mkdir -p build
+compile build/simbody simbody/*.cc
+compile build/body simbody/body/*.cc
+
+rm -f build/*.txt
 status=0
 go test -count=1 ./... || status=$?
-if [ -f build/agreement.txt ]; then
-	cat build/agreement.txt
-fi
+cat build/*.txt || true
 if [ "$status" -eq 0 ]; then
 	go test -run '^$' -bench . ./...
 fi

@@ -1,0 +1,24 @@
+#include "chain.h"
+
+using namespace SimTK;
+
+static Body::Rigid bodyOf(const SegmentSpec& s) {
+    const Inertia atCentre(vec(s.inertia));
+    return Body::Rigid(MassProperties(s.mass, vec(s.com), atCentre.shiftFromMassCenter(-vec(s.com), s.mass)));
+}
+
+Chain::Chain(SimbodyMatterSubsystem& matter, MobilizedBodyIndex parent, const std::vector<SegmentSpec>& segments) {
+    for (const SegmentSpec& s : segments) {
+        Link link{vec(s.joint), vec(s.com), {}, {}};
+        for (size_t k = 0; k < s.axes.size(); k++) {
+            const Body body = k + 1 < s.axes.size() ? Body(Body::Massless()) : Body(bodyOf(s));
+            const Transform at(Rotation(UnitVec3(vec(s.axes[k])), ZAxis), link.joint);
+            parent = MobilizedBody::Pin(matter.updMobilizedBody(parent), at, body, at).getMobilizedBodyIndex();
+            link.hinges.push_back(parent);
+        }
+        if (s.axes.empty())
+            parent = MobilizedBody::Weld(matter.updMobilizedBody(parent), link.joint, bodyOf(s), link.joint).getMobilizedBodyIndex();
+        link.body = parent;
+        links.push_back(link);
+    }
+}
