@@ -12,13 +12,15 @@
 //
 //	machine.go  law.go          what the user described
 //	freedom.go  compile.go      one freedom, groups in order
-//	pose.go  dyad.go  rope.go   where everything is
+//	pose.go dyad.go newton.go   where everything is
+//	line.go                     and every rope and spring along a route
 //	rates.go                    how it moves per unit of driver
 //	force.go  statics.go        what holds it: virtual work and equilibrium
 //	friction.go                 what lifts it and what lets it down
 //	inertia.go  tempo.go        what it takes to move it in time
-//	sweep.go                    the table from stop to stop
-//	sensitivity.go              what each measured number does to the curve
+//	sweep.go  stops.go          the table from stop to stop, and why it stops
+//	sensitivity.go  drift.go    what each measured number does to the curve
+//	share.go  shape.go          what to name and draw
 //
 // # Frame, units, signs
 //

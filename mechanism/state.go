@@ -48,6 +48,7 @@ type State struct {
 	resid  []float64 // by row, m or rad
 	lines  []laid
 	groups []lu
+	mode   []bool    // by group: assembly mode carried from the measured pose, as leftHanded tells
 	column []float64 // right-hand sides
 	local  []int     // by LinkID: place in the group being solved, or -1
 
@@ -103,6 +104,7 @@ func (md *Model) NewState() *State {
 		st.groups = append(st.groups, newLU(3*len(md.groups[i].links)))
 	}
 	st.rubbing = newRubbing(md)
+	st.mode = make([]bool, len(st.groups))
 	for i := range st.lambda {
 		st.lambda[i] = make([]float64, md.rows)
 	}
@@ -142,7 +144,13 @@ func (st *State) Reset() error {
 	if stop := st.layLines(0, len(st.lines)); stop != nil {
 		return stop
 	}
-	return st.Rates()
+	if err := st.Rates(); err != nil {
+		return err
+	}
+	for i := range st.mode {
+		st.mode[i] = st.leftHanded(i)
+	}
+	return nil
 }
 
 // Driver returns the driver coordinate, in rad or m from the measured pose.
