@@ -1,0 +1,136 @@
+package exercise
+
+import (
+	"cmp"
+	"context"
+	"fmt"
+	"math"
+	"slices"
+
+	"steelyard/human"
+	"steelyard/reference"
+)
+
+// mostExamined is how many of those not served are looked at: at that number a
+// share is known to 5 in 100.
+const mostExamined = 400
+
+// verdict is why one person is not served.
+type verdict struct {
+	reason string
+	frees  [reference.NumDimensions]bool // the average one would do
+}
+
+// explain finds out what keeps people from fitting: what is wrong at the place
+// that is least bad, and which dimension, made average, would free them.
+func (c *crowd) explain(ctx context.Context, workers int) error {
+	var shut []int
+	for i := range c.people {
+		if !slices.Contains(c.row(i), true) && len(shut) < mostExamined {
+			shut = append(shut, i)
+		}
+	}
+	c.out.Examined = len(shut)
+	verdicts := make([]verdict, len(shut))
+	err := shareOut(ctx, len(shut), workers, nil, func(k int) { verdicts[k] = c.judge(c.people[shut[k]]) })
+	if err != nil {
+		return err
+	}
+	counts := map[string]int{}
+	var freed, long [reference.NumDimensions]int
+	for k, v := range verdicts {
+		counts[v.reason]++
+		person := &c.people[shut[k]]
+		for d, free := range v.frees {
+			if !free {
+				continue
+			}
+			freed[d]++
+			if person.Size[d] > average(person.Sex, reference.Dimension(d)) {
+				long[d]++
+			}
+		}
+	}
+	for text, n := range counts {
+		c.out.Reasons = append(c.out.Reasons, Reason{text, n})
+	}
+	slices.SortFunc(c.out.Reasons, func(a, b Reason) int {
+		return cmp.Or(cmp.Compare(b.People, a.People), cmp.Compare(a.Text, b.Text))
+	})
+	for d, n := range freed {
+		if n > 0 {
+			c.out.Dimensions = append(c.out.Dimensions, InTheWay{reference.Dimension(d), 2*long[d] > n, n})
+		}
+	}
+	slices.SortStableFunc(c.out.Dimensions, func(a, b InTheWay) int { return cmp.Compare(b.People, a.People) })
+	return nil
+}
+
+func average(sex reference.Sex, d reference.Dimension) float64 {
+	return reference.SurveyOf(sex).Row[d].Mean
+}
+
+// judge finds why one person is not served.
+func (c *crowd) judge(person human.Drawn) verdict {
+	b := c.body(person)
+	least, v := math.Inf(1), verdict{}
+	for _, s := range c.places {
+		if bad, reason := s.complaint(b, c.within); bad < least {
+			least, v.reason = bad, reason
+		}
+	}
+	for d := range reference.NumDimensions {
+		if d == reference.Stature || d == reference.Mass {
+			continue
+		}
+		other := person
+		other.Size[d] = average(person.Sex, d)
+		changed := c.body(other)
+		v.frees[d] = changed.Links != b.Links && slices.ContainsFunc(c.places, func(s *Setup) bool { return s.suits(changed, c.within) })
+	}
+	return v
+}
+
+// complaint returns how bad a place is for a body and its worst fault. Out of
+// reach is worse than past a limit, and that worse than out of line.
+func (s *Setup) complaint(b *human.Body, within float64) (bad float64, reason string) {
+	var pl Placement
+	for i := range s.points {
+		f, off := s.misfit(&pl, b, i, within)
+		var here float64
+		switch {
+		case !f.Placed():
+			here = 2000 + f.By
+		case f.Kind == PastRange:
+			here = 1000 + f.By
+		case off > 0:
+			here = off
+		}
+		if here > bad {
+			bad, reason = here, s.inShort(f, i)
+		}
+	}
+	return bad, reason
+}
+
+// inShort names a fault and where on the travel it is, without its size.
+func (s *Setup) inShort(f Fault, i int) string {
+	where := "midway"
+	switch i {
+	case 0:
+		where = "at the start"
+	case len(s.points) - 1:
+		where = "at the end"
+	}
+	switch f.Kind {
+	case TooFar:
+		return fmt.Sprintf("the %v is too short to reach %s", f.Limb, where)
+	case TooNear:
+		return fmt.Sprintf("the %v does not fold enough %s", f.Limb, where)
+	case OffLimb:
+		return fmt.Sprintf("the pad lies beyond the %v %s", s.Station.On, where)
+	case PastRange:
+		return fmt.Sprintf("%v past the usual %.0f° %s", f.Motion, f.Limit.Degrees(), where)
+	}
+	return fmt.Sprintf("the %s is too far from the machine's axis", s.jointInLine())
+}
