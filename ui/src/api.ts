@@ -143,11 +143,8 @@ export interface Comparison {
 export interface ComparisonWords {
   label: string;
   words: string[];
-  /** N, of the difference of the means over the thirds */
-  least: number;
-  most: number;
-  /** N, in each third, how much more than the first */
-  means: [number, number, number];
+  /** N, mean force in each third beyond the first one's */
+  more: [number, number, number];
 }
 
 /** Curve is the force along the travel and what goes with it, in columns. */

@@ -39,7 +39,5 @@ type ComparedCurve struct {
 type ComparisonWords struct {
 	Label string     `json:"label"`
 	Words []string   `json:"words"`
-	Least float64    `json:"least"` // N, of the difference of the means over the thirds
-	Most  float64    `json:"most"`
-	Means [3]float64 `json:"means"` // N, in each third, how much more than the first
+	More  [3]float64 `json:"more"` // N, mean force in each third beyond the first one's
 }
