@@ -33,7 +33,10 @@ type Phase struct {
 	Effort  []float64 // the greatest of them
 	Limiter []int     // which of Joints that is
 
-	Sticking int // position of the greatest effort; -1 if there is none anywhere
+	// Sticking is the position of the greatest effort, leaving out, where any
+	// others are left, those whose limiting strength is a guess (see guess); -1
+	// if there is no effort anywhere.
+	Sticking int
 	Limiting int // the joint there, of Joints
 }
 
@@ -90,9 +93,31 @@ func (p *Phase) record(i int, st *stance, f float64, x [2]float64) {
 			p.Effort[i], p.Limiter[i] = e, k
 		}
 	}
-	if p.Sticking < 0 || p.Effort[i] > p.Effort[p.Sticking] {
+	if p.Sticking < 0 || p.sticksMore(i, p.Sticking) {
 		p.Sticking, p.Limiting = i, p.Limiter[i]
 	}
+}
+
+// sticksMore reports whether position i comes before k as the sticking point.
+func (p *Phase) sticksMore(i, k int) bool {
+	if a, b := p.guessed(i), p.guessed(k); a != b {
+		return b
+	}
+	return p.Effort[i] > p.Effort[k]
+}
+
+// guessed reports whether the strength that limits at a position is a guess.
+func (p *Phase) guessed(i int) bool {
+	c := &p.Joints[p.Limiter[i]]
+	return c.Joint.guess(c.Stretched[i])
+}
+
+// guess reports whether a strength beyond the angles its source tested is worth
+// nothing as a limit. The published curves of hip, knee and ankle are cosines
+// that fall to nothing in deep bends where nobody measured; those of the upper
+// body level off there and are used, marked as they are.
+func (j Joint) guess(stretched bool) bool {
+	return stretched && (j == Hip || j == Knee || j == Ankle)
 }
 
 func (c *Column) take(i int, moment, effort float64, can *human.Available) {

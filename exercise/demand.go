@@ -20,7 +20,7 @@ type demand struct {
 	angle     planar.Angle
 	speed     float64 // rad/s, in the sense of the angle
 	base, per float64 // N·m, N·m/N
-	ofPush    float64 // N·m, the part of base that the fixed contact force makes
+	perKg     float64 // N·m/kg, of a weight held
 	across    [2]float64
 	can       [2]human.Available // for a positive moment, for a negative one
 	has       [2]bool
@@ -43,7 +43,8 @@ type push struct {
 	at, per, fixed r3.Vec
 	across         [2]r3.Vec
 	free           int     // how many of across the machine leaves free
-	mass           float64 // kg, of a weight held, whose force is fixed
+	mass           float64 // kg, of a weight held, whose force is fixed = mass·perKg
+	perKg          r3.Vec  // N/kg
 }
 
 // pace is how a placed body moves; the zero value rests.
@@ -91,8 +92,7 @@ func (st *stance) ask(j Joint, angle planar.Angle, speed, base float64, at, axis
 	// The moment of f about the joint is r × f; the internal one opposes it:
 	// -axis·(r × f) = f·(r × axis).
 	grad := r3.Cross(r3.Sub(st.push.at, at), axis)
-	d := demand{joint: j, angle: angle, speed: speed, ofPush: r3.Dot(grad, st.push.fixed), per: r3.Dot(grad, st.push.per)}
-	d.base = base + d.ofPush
+	d := demand{joint: j, angle: angle, speed: speed, base: base + r3.Dot(grad, st.push.fixed), perKg: r3.Dot(grad, st.push.perKg), per: r3.Dot(grad, st.push.per)}
 	for k := range st.push.free {
 		d.across[k] = r3.Dot(grad, st.push.across[k])
 	}

@@ -3,6 +3,8 @@ package exercise
 import (
 	"math"
 
+	"gonum.org/v1/gonum/spatial/r3"
+
 	"steelyard/human"
 	"steelyard/mechanism"
 	"steelyard/profile"
@@ -21,6 +23,10 @@ type Prediction struct {
 	Factor, FactorLow, FactorHigh float64
 	Capped                        bool // the load is not the limit up to MostLoad or MostFactor
 	EmptyTooHeavy                 bool // the effort passes 1 with no load at all
+	// Untested is the share of the positions at which the strength of hip, knee
+	// or ankle was left out because no source tested it at that angle. Where
+	// that leaves nothing anywhere it is 1 and all strengths count.
+	Untested float64
 }
 
 // Bounds of a prediction.
@@ -48,9 +54,13 @@ func (p *Prediction) ForRepetitions(n int) (middle float64, band profile.Interva
 }
 
 // predict finds the maximum by halving: the greatest effort at the best
-// direction is a convex function of the load, so it passes 1 once going up.
-func (r *Result) predict(c *human.Capacity, sw *mechanism.Sweep) *Prediction {
+// direction is a convex function of the load, so it passes 1 once going up. It
+// holds for a slow lift: neither speed nor inertia counts.
+func (r *Result) predict(sw *mechanism.Sweep) *Prediction {
 	p := &Prediction{}
+	if p.Untested, r.tested = r.untested(); !r.tested {
+		p.Untested = 1
+	}
 	now, fixed, perKg := r.loads(sw)
 	share := 1 / r.Setup.Limbs()
 	weight := func(i int, load float64) float64 { return (fixed[i] + perKg[i]*load) * share }
@@ -86,13 +96,7 @@ const (
 
 // atEffortOne returns the greatest load at which no effort passes 1.
 func (r *Result) atEffortOne(part bandPart, force func(i int, load float64) float64, most float64) (load float64, capped bool) {
-	stances := make([]stance, 0, len(r.lifting))
-	rows := make([]int, 0, len(r.lifting))
-	for i := range r.lifting {
-		if r.Gap[i] == "" {
-			stances, rows = append(stances, r.lifting[i].at(part)), append(rows, i)
-		}
-	}
+	stances, rows := r.counted(part)
 	held := r.Setup.Station.Contact == Held
 	peak := func(load float64) float64 {
 		z := 0.0
@@ -129,12 +133,49 @@ func (r *Result) atEffortOne(part bandPart, force func(i int, load float64) floa
 	return lo, false
 }
 
-// at returns the stance with the strengths of one part of their band.
-func (st *stance) at(part bandPart) stance {
+// counted returns the stances a prediction rests on, and their rows.
+func (r *Result) counted(part bandPart) (stances []stance, rows []int) {
+	for i := range r.lifting {
+		if r.Gap[i] == "" {
+			stances, rows = append(stances, r.lifting[i].at(part, r.tested)), append(rows, i)
+		}
+	}
+	return stances, rows
+}
+
+// untested returns the share of the placed positions at which a strength is a
+// guess, and whether any strength is not.
+func (r *Result) untested() (share float64, any bool) {
+	beyond, placed := 0, 0
+	for i := range r.lifting {
+		if r.Gap[i] != "" {
+			continue
+		}
+		placed++
+		out := false
+		for k := range r.Lifting.Joints {
+			c := &r.Lifting.Joints[k]
+			guess := c.Joint.guess(c.Stretched[i])
+			out = out || guess
+			any = any || c.Available[i] > 0 && !guess
+		}
+		if out {
+			beyond++
+		}
+	}
+	return float64(beyond) / float64(max(1, placed)), any
+}
+
+// at returns the stance with the strengths of one part of their band, and, if
+// asked, without those that are guesses.
+func (st *stance) at(part bandPart, tested bool) stance {
 	out := *st
 	for i := range out.n {
 		for k := range out.demands[i].can {
 			can := &out.demands[i].can[k]
+			if tested && out.demands[i].joint.guess(can.Extrapolated) {
+				out.demands[i].has[k] = false
+			}
 			switch part {
 			case lowBand:
 				can.Moment = max(can.Low, 1e-3*can.Moment)
@@ -148,16 +189,11 @@ func (st *stance) at(part bandPart) stance {
 
 // rehold changes the weight held to m kg.
 func (st *stance) rehold(m float64) {
-	if st.push.mass == 0 {
-		return
-	}
-	k := m / st.push.mass
+	more := m - st.push.mass
 	for i := range st.n {
-		d := &st.demands[i]
-		d.base += (k - 1) * d.ofPush
-		d.ofPush *= k
+		st.demands[i].base += more * st.demands[i].perKg
 	}
-	st.push.fixed.X, st.push.fixed.Y, st.push.fixed.Z = st.push.fixed.X*k, st.push.fixed.Y*k, st.push.fixed.Z*k
+	st.push.fixed = r3.Add(st.push.fixed, r3.Scale(more, st.push.perKg))
 	st.push.mass = m
 }
 

@@ -64,7 +64,8 @@ func ropePush(out *push, pull, path r3.Vec) {
 // moving with an acceleration.
 func weightPush(out *push, m float64, acceleration r3.Vec) {
 	out.per, out.free, out.mass = r3.Vec{}, 0, m
-	out.fixed = r3.Scale(-m, r3.Add(acceleration, r3.Vec{Y: mechanism.Gravity}))
+	out.perKg = r3.Scale(-1, r3.Add(acceleration, r3.Vec{Y: mechanism.Gravity}))
+	out.fixed = r3.Scale(m, out.perKg)
 }
 
 // pushOnFoot returns the ground's force on one foot of a body that bears the

@@ -37,7 +37,8 @@ type Result struct {
 	Creep      []float64 // m, of the pad along its segment from the first position; nil without a pad
 	Shear      []float64 // N, of the part of the machine's force along the segment that a pad with friction would leave there; nil without a pad
 
-	lifting []stance
+	lifting []stance // the last lifting phase that was run
+	tested  bool     // predictions count only strengths within what was tested
 }
 
 // ErrNowhere is returned for a body that the machine cannot hold anywhere.
@@ -77,7 +78,7 @@ func Run(s *Setup, b *human.Body, c *human.Capacity, sw *mechanism.Sweep, o Opti
 	}
 	r.alignment()
 	r.Thirds = r.thirds()
-	r.Maximum = r.predict(c, sw)
+	r.Maximum = r.predict(sw)
 	return r, nil
 }
 

@@ -14,12 +14,14 @@ func (s *Setup) faceTrunk(st *stance, b *human.Body) {
 	own := ownTrunk(b, pl)
 	axis := r3.Scale(-1, pl.Trunk.Z) // forward bend
 	both := s.Limbs()                // F is of one limb; the trunk takes all of it
-	st.push.per = r3.Scale(both, st.push.per)
+	for _, v := range []*r3.Vec{&st.push.per, &st.push.fixed, &st.push.perKg} {
+		*v = r3.Scale(both, *v)
+	}
 	hips := pl.Trunk.Origin
 	st.ask(Trunk, 0, 0, r3.Dot(own, axis), hips, axis)
 	d := st.demands[st.n-1]
 	d.joint, d.angle = Hip, pl.Leg.HipFlexion
-	d.base, d.per = d.base/2, d.per/2
+	d.base, d.per, d.perKg = d.base/2, d.per/2, d.perKg/2
 	st.demands[st.n] = d
 	st.n++
 }
