@@ -2,6 +2,9 @@ package mechanism
 
 import (
 	"math"
+	"math/rand/v2"
+	"runtime"
+	"sync"
 	"testing"
 	"time"
 
@@ -150,6 +153,40 @@ func BenchmarkFourBarOverClosedForm(b *testing.B) {
 	if sum == 0 {
 		b.Fatal("nothing was computed")
 	}
+}
+
+// BenchmarkPerturbedSweeps is what an error band by sampling costs: 2000
+// four-bars, each a few millimetres off, compiled and swept on all cores.
+func BenchmarkPerturbedSweeps(b *testing.B) {
+	const samples = 2000
+	r := rand.New(rand.NewPCG(3, 3))
+	machines := make([]Machine, samples)
+	for i := range machines {
+		machines[i] = onPoints(nortonFourBar(40*planar.Degree), func(p vec) vec {
+			return p.Add(vec{X: 0.003 * r.NormFloat64(), Y: 0.003 * r.NormFloat64()})
+		})
+	}
+	for b.Loop() {
+		var wait sync.WaitGroup
+		workers := runtime.GOMAXPROCS(0)
+		for w := range workers {
+			wait.Go(func() {
+				for i := w; i < samples; i += workers {
+					md, err := Compile(machines[i])
+					if err != nil {
+						b.Error(err)
+						return
+					}
+					if _, err := md.Sweep(positions); err != nil {
+						b.Error(err)
+						return
+					}
+				}
+			})
+		}
+		wait.Wait()
+	}
+	b.ReportMetric(b.Elapsed().Seconds()/float64(b.N), "s/2000-sweeps")
 }
 
 func BenchmarkCompile(b *testing.B) {

@@ -94,3 +94,58 @@ func along(at poser, s *Station, theta float64) float64 {
 	_, dh := s.Outline.Support(planar.Angle(theta-side*math.Pi/2) - at.Turn(s.Link))
 	return c + side*dh
 }
+
+func TestJointsStayTogether(t *testing.T) {
+	// Link lengths and rope lengths are kept: pins coincide, guides neither turn
+	// nor leave their line, and what a rope gains in one place it loses in another.
+	eachRandom(t, func(t *testing.T, m Machine) {
+		sw := mustSweep(t, m, 21)
+		total := make([]float64, len(m.Ropes))
+		for i := range sw.Hold {
+			at := row{sw, i}
+			for _, j := range m.Joints {
+				gap := at.Pose(j.B).Point(j.At).Sub(at.Pose(j.A).Point(j.At))
+				if j.Kind == Prismatic {
+					gap = vec{Y: at.Pose(j.A).Turn(planar.Polar(1, j.Along)).Cross(gap)}
+					near(t, j.Name+", turn, rad", float64(at.Turn(j.B)-at.Turn(j.A)), 0, 1e-11)
+				}
+				near(t, j.Name+", gap, m", gap.Norm(), 0, 1e-11)
+			}
+			for k, r := range m.Ropes {
+				if i > 0 {
+					total[k] += lengthened(t, row{sw, i - 1}, at, r.Route)
+				}
+				near(t, r.Name+", lengthened, m", total[k], 0, 1e-9)
+			}
+		}
+	})
+}
+
+// lengthened returns by how much a rope would be longer at b than at a, two
+// poses less than half a turn apart.
+func lengthened(t *testing.T, a, b poser, route Route) float64 {
+	t.Helper()
+	before, after := strands(t, a, route), strands(t, b, route)
+	sum := 0.0
+	for k, s := range route {
+		if k < len(before) {
+			sum += after[k].length - before[k].length
+		}
+		if s.Outline == nil {
+			continue
+		}
+		side := planar.Angle(s.Side)
+		grown := func(n int) float64 { // outline passed by the touching point of strand n
+			from := before[n].direction - side*math.Pi/2 - a.Turn(s.Link)
+			to := (after[n].direction - side*math.Pi/2 - b.Turn(s.Link)).Near(from)
+			return float64(side) * (s.Outline.Length(to) - s.Outline.Length(from))
+		}
+		if k < len(before) {
+			sum += grown(k)
+		}
+		if k > 0 {
+			sum -= grown(k - 1)
+		}
+	}
+	return sum
+}
