@@ -76,7 +76,7 @@ func TestNewerFile(t *testing.T) {
 	s.Close()
 	_, err := Open(folder, clock())
 	var newer *NewerError
-	if !errors.As(err, &newer) || newer.Has != 99 || newer.Know != 1 {
+	if !errors.As(err, &newer) || newer.Has != 99 || newer.Know != 2 {
 		t.Errorf("got %v", err)
 	}
 }
@@ -197,5 +197,28 @@ func TestDemoComesAndGoes(t *testing.T) {
 	visible("A changed", "B", "Mine")
 	if got, _ := s.Sheet(ctx, mine.ID); got != mine {
 		t.Errorf("my own machine became %+v", got)
+	}
+}
+
+func TestSessionsEnd(t *testing.T) {
+	now := time.Date(2026, 3, 1, 9, 0, 0, 0, time.UTC)
+	ctx := context.Background()
+	s, err := Open(t.TempDir(), func() time.Time { return now })
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer s.Close()
+	if err := s.PutSession(ctx, "a"); err != nil {
+		t.Fatal(err)
+	}
+	for _, c := range []struct {
+		after  time.Duration
+		digest string
+		want   bool
+	}{{0, "a", true}, {0, "b", false}, {sessionLife - time.Second, "a", true}, {2 * time.Second, "a", false}} {
+		now = now.Add(c.after)
+		if has, err := s.HasSession(ctx, c.digest); err != nil || has != c.want {
+			t.Errorf("%s after %v: %v, %v", c.digest, c.after, has, err)
+		}
 	}
 }

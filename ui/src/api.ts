@@ -248,6 +248,24 @@ export interface Force {
 /** ForceKind tells where a force comes from. */
 export type ForceKind = "contact" | "weight" | "rope" | "reaction";
 
+/** ForceReading is one of them. */
+export interface ForceReading {
+  /** m along the contact's path from the start */
+  travel: number;
+  /** N along the path */
+  force: number;
+  /** N, ±; 0 if none is known */
+  plus: number;
+  /** it was read with */
+  settings: Choice[];
+  note: string;
+}
+
+/** ForceReadings are forces read off a scale at a machine, to be set beside the computed curve. */
+export interface ForceReadings {
+  readings: ForceReading[];
+}
+
 /** Frame is the machine at one place of its travel. */
 export interface Frame {
   /** of the curve */
@@ -694,6 +712,7 @@ export interface SheetCard {
   saved: string;
   /** belongs to the demo room */
   demo: boolean;
+  removed: boolean;
 }
 
 /** SheetProblem is one thing in a sheet that cannot be used. */
@@ -935,6 +954,8 @@ export interface Routes {
   "DELETE /api/sheets/{id}": { path: { id: string }; query: { revision?: string }; in: void; out: Room };
   /** Bring a removed sheet back. */
   "POST /api/sheets/{id}/recover": { path: { id: string }; query: {  }; in: void; out: Saved };
+  /** Erase a removed sheet and its history for good. */
+  "POST /api/sheets/{id}/forget": { path: { id: string }; query: {  }; in: void; out: Room };
   /** Undo the last change. */
   "POST /api/sheets/{id}/undo": { path: { id: string }; query: {  }; in: Step; out: Saved };
   /** Do the undone change again. */
@@ -943,6 +964,10 @@ export interface Routes {
   "GET /api/sheets/{id}/history": { path: { id: string }; query: {  }; in: void; out: History };
   /** Lay a photo behind a machine's drawing. */
   "PUT /api/sheets/{id}/backdrop": { path: { id: string }; query: {  }; in: SetBackdrop; out: Sheet };
+  /** Get the forces read off a scale at a machine. */
+  "GET /api/sheets/{id}/readings": { path: { id: string }; query: {  }; in: void; out: ForceReadings };
+  /** Replace the forces read off a scale at a machine. */
+  "PUT /api/sheets/{id}/readings": { path: { id: string }; query: {  }; in: ForceReadings; out: ForceReadings };
   /** Get a commented example sheet. */
   "GET /api/example/{kind}": { path: { kind: string }; query: {  }; in: void; out: Blob };
   /** Evaluate a machine quickly, storing nothing: for every move of a finger. */

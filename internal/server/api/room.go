@@ -25,6 +25,7 @@ type SheetCard struct {
 	Revision int    `json:"revision"`
 	Saved    string `json:"saved"` // RFC 3339, UTC
 	Demo     bool   `json:"demo"`  // belongs to the demo room
+	Removed  bool   `json:"removed"`
 }
 
 // MachineCard is a machine in the room: its sign and what decides.

@@ -55,10 +55,13 @@ var Routes = []Route{
 	{Method: "PATCH", Path: "/api/sheets/{id}", About: "Edit single values of a sheet.", In: Change{}, Out: Saved{}},
 	{Method: "DELETE", Path: "/api/sheets/{id}", About: "Remove a sheet; it can be brought back.", Query: []Param{revision}, Out: Room{}},
 	{Method: "POST", Path: "/api/sheets/{id}/recover", About: "Bring a removed sheet back.", Out: Saved{}},
+	{Method: "POST", Path: "/api/sheets/{id}/forget", About: "Erase a removed sheet and its history for good.", Out: Room{}},
 	{Method: "POST", Path: "/api/sheets/{id}/undo", About: "Undo the last change.", In: Step{}, Out: Saved{}},
 	{Method: "POST", Path: "/api/sheets/{id}/redo", About: "Do the undone change again.", In: Step{}, Out: Saved{}},
 	{Method: "GET", Path: "/api/sheets/{id}/history", About: "List the latest 200 states a sheet has had.", Out: History{}},
 	{Method: "PUT", Path: "/api/sheets/{id}/backdrop", About: "Lay a photo behind a machine's drawing.", In: SetBackdrop{}, Out: Sheet{}},
+	{Method: "GET", Path: "/api/sheets/{id}/readings", About: "Get the forces read off a scale at a machine.", Out: ForceReadings{}},
+	{Method: "PUT", Path: "/api/sheets/{id}/readings", About: "Replace the forces read off a scale at a machine.", In: ForceReadings{}, Out: ForceReadings{}},
 	{Method: "GET", Path: "/api/example/{kind}", About: "Get a commented example sheet.", Sends: []string{YAML}},
 
 	{Method: "POST", Path: "/api/preview", About: "Evaluate a machine quickly, storing nothing: for every move of a finger.", In: Ask{}, Out: Preview{}},

@@ -95,3 +95,18 @@ type Revision struct {
 	What     string `json:"what"`  // "saved", "changed", "undone", "redone", "created", "removed", "brought back"
 	Text     string `json:"text"`
 }
+
+// ForceReadings are forces read off a scale at a machine, to be set beside the
+// computed curve.
+type ForceReadings struct {
+	Readings []ForceReading `json:"readings"`
+}
+
+// ForceReading is one of them.
+type ForceReading struct {
+	Travel   float64  `json:"travel"`   // m along the contact's path from the start
+	Force    float64  `json:"force"`    // N along the path
+	Plus     float64  `json:"plus"`     // N, ±; 0 if none is known
+	Settings []Choice `json:"settings"` // it was read with
+	Note     string   `json:"note"`
+}
