@@ -1,0 +1,237 @@
+package exercise
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"steelyard/reference"
+)
+
+// Words says what the travel asks of this person, plain words first: where it
+// is hardest and for what, what is out of reach or past a limit, how long the
+// muscles are when they work, what could be lifted, and how sure that is.
+func (r *Result) Words() []string {
+	var w []string
+	w = append(w, r.faultWords()...)
+	w = append(w, r.headline())
+	w = append(w, r.quietWords()...)
+	w = append(w, r.lowering()...)
+	w = append(w, r.tempoWords()...)
+	w = append(w, r.thirdWords()...)
+	w = append(w, r.maximumWords()...)
+	w = append(w, r.alignWords()...)
+	w = append(w, r.forceWords())
+	w = append(w, r.doubts()...)
+	for _, note := range r.Body.Person.Avoid {
+		w = append(w, "This person's sheet says to stay away from: "+note+".")
+	}
+	return w
+}
+
+// headline: hardest for the shoulder at the start, 0.82 of what she can produce
+// there.
+func (r *Result) headline() string {
+	p := &r.Lifting
+	if p.Sticking < 0 {
+		return "No strength is known for any joint that works, so no effort can be told."
+	}
+	c := &p.Joints[p.Limiting]
+	i := p.Sticking
+	text := fmt.Sprintf("Hardest for the %s %s, %s of what %s can produce there in %v", c.Joint.Body(), r.where(i), two(c.Effort[i]), r.who(), c.Action[i])
+	return text + fmt.Sprintf(" (%s to %s over the band of that strength).", two(c.Low[i]), two(c.High[i]))
+}
+
+// two writes an effort to two decimals; what is beyond any use is said so.
+func two(e float64) string {
+	if e >= 10 {
+		return "far more than all"
+	}
+	return fmt.Sprintf("%.2f", e)
+}
+
+func (r *Result) who() string {
+	return [...]string{"this person", "she", "he"}[r.Body.Person.Sex]
+}
+
+// share returns how far along the travel a position is.
+func (r *Result) share(i int) float64 {
+	n := len(r.Travel) - 1
+	if r.Travel[n] == r.Travel[0] {
+		return 0
+	}
+	return (r.Travel[i] - r.Travel[0]) / (r.Travel[n] - r.Travel[0])
+}
+
+func (r *Result) where(i int) string {
+	switch s := r.share(i); {
+	case s < 0.05:
+		return "at the start"
+	case s > 0.95:
+		return "at the end"
+	case s > 0.4 && s < 0.6:
+		return "half-way"
+	default:
+		return fmt.Sprintf("%.0f %% of the way up", 100*s)
+	}
+}
+
+// quietWords says of the other body joints how far they go at the most.
+func (r *Result) quietWords() []string {
+	p := &r.Lifting
+	if p.Sticking < 0 {
+		return nil
+	}
+	limiting := p.Joints[p.Limiting].Joint.Body()
+	var order []string
+	most := map[string]float64{}
+	for k := range p.Joints {
+		c := &p.Joints[k]
+		body := c.Joint.Body()
+		if body == limiting {
+			continue
+		}
+		if _, seen := most[body]; !seen {
+			order = append(order, body)
+		}
+		for i, e := range c.Effort {
+			if !c.Joint.guess(c.Stretched[i]) {
+				most[body] = max(most[body], e)
+			}
+		}
+	}
+	var parts []string
+	for _, body := range order {
+		switch {
+		case most[body] >= evenly*p.Peak():
+			parts = append(parts, fmt.Sprintf("the %s is taxed as much, %s", body, two(most[body])))
+		case most[body] > 0:
+			parts = append(parts, fmt.Sprintf("the %s never passes %s", body, two(most[body])))
+		}
+	}
+	if len(parts) == 0 {
+		return nil
+	}
+	return []string{capital(strings.Join(parts, "; ")) + "."}
+}
+
+// evenly is the share of the greatest effort from which another joint is taxed
+// as much.
+const evenly = 0.97
+
+func capital(s string) string { return strings.ToUpper(s[:1]) + s[1:] }
+
+func (r *Result) lowering() []string {
+	up, down := r.Lifting.Peak(), r.Lowering.Peak()
+	if up == 0 || math.Abs(up-down) < 0.03*up {
+		return nil
+	}
+	return []string{fmt.Sprintf("Lowering takes %s at the most, lifting %s.", two(down), two(up))}
+}
+
+func (r *Result) tempoWords() []string {
+	if r.Still == nil {
+		return nil
+	}
+	return []string{fmt.Sprintf("At this tempo lifting takes %s at the most; held still it would be %s.", two(r.Lifting.Peak()), two(r.Still.Peak()))}
+}
+
+// thirdWords tells the main muscle's thirds.
+func (r *Result) thirdWords() []string {
+	if len(r.Thirds) == 0 {
+		return nil
+	}
+	t := &r.Thirds[0]
+	names := [3]string{"long", "middling", "short"}
+	var parts []string
+	for k, third := range t.Thirds {
+		if third.Share < 0.005 {
+			parts = append(parts, "never "+names[k])
+			continue
+		}
+		parts = append(parts, fmt.Sprintf("%s for %.0f %% of the way at %s", names[k], 100*third.Share, two(third.Mean)))
+	}
+	return []string{fmt.Sprintf("The %v: %s (mean effort).", t.Muscle, strings.Join(parts, ", "))}
+}
+
+// maximumWords tells the predicted single and the load for repetitions.
+func (r *Result) maximumWords() []string {
+	p := r.Maximum
+	switch {
+	case p == nil:
+		return nil
+	case p.EmptyTooHeavy:
+		return []string{"By these strengths the lift fails even with the load taken off; measure a strength of this person before believing that."}
+	case p.Capped:
+		return []string{"No joint limits the load within anything a machine could carry."}
+	}
+	const usual = 8
+	unit := func(x float64) string { return fmt.Sprintf("%.0f kg", x) }
+	what, load, low, high := "load", p.Load, p.Low, p.High
+	if p.Load == 0 {
+		what, load, low, high = "force", p.Factor, p.FactorLow, p.FactorHigh
+		unit = func(x float64) string { return fmt.Sprintf("%.1f times the present one", x) }
+	}
+	text := fmt.Sprintf("One slow lift should be possible up to a %s of about %s (%s to %s)", what, unit(load), unit(low), unit(high))
+	if middle, band, ok := p.ForRepetitions(usual); ok {
+		text += fmt.Sprintf(", %d repetitions up to about %s (%s to %s)", usual, unit(middle), unit(band.Low), unit(band.High))
+	}
+	text += ". The first is where an effort becomes 1, the second follows from it by Epley's and Brzycki's equations."
+	if r.anyGap() {
+		text += " Only the part of the travel that can be reached is counted."
+	}
+	if p.Untested > 0 && p.Untested < 1 {
+		text += fmt.Sprintf(" Left out at %.0f %% of the positions: strengths at angles nobody tested.", 100*p.Untested)
+	}
+	return []string{text}
+}
+
+func (r *Result) anyGap() bool {
+	for _, g := range r.Gap {
+		if g != "" {
+			return true
+		}
+	}
+	return false
+}
+
+// forceWords tells how the force's direction came about, and whose it is.
+func (r *Result) forceWords() string {
+	limbs := "each figure is of one limb, which takes half of the machine's force"
+	switch {
+	case r.Setup.Mirrored:
+		limbs = "each figure is of one side, whose arm of the machine is its own"
+	case r.Setup.Station.OneLimb:
+		limbs = "one limb takes all of the force"
+	}
+	return fmt.Sprintf("The force acts %v; %s.", r.Direction, limbs)
+}
+
+// doubts names the joints whose strength rests on memory, estimates or our own
+// interpolation.
+func (r *Result) doubts() []string {
+	weak := map[string]reference.Mark{}
+	var order []string
+	stretched := false
+	for k := range r.Lifting.Joints {
+		c := &r.Lifting.Joints[k]
+		for i := range c.Stretched {
+			stretched = stretched || c.Stretched[i] && r.Gap[i] == ""
+		}
+		if !c.Weakest.Weak() || c.Rescaled {
+			continue
+		}
+		if _, seen := weak[c.Joint.Body()]; !seen {
+			order = append(order, c.Joint.Body())
+		}
+		weak[c.Joint.Body()] = weak[c.Joint.Body()].Weakest(c.Weakest)
+	}
+	var out []string
+	for _, body := range order {
+		out = append(out, fmt.Sprintf("The strength of the %s is weakly founded (%v); a measured moment or a known lift would mend that.", body, weak[body]))
+	}
+	if stretched {
+		out = append(out, "Some strengths are taken beyond the angles or speeds their sources tested; those places are marked.")
+	}
+	return out
+}

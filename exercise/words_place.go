@@ -1,0 +1,100 @@
+package exercise
+
+import (
+	"fmt"
+
+	"steelyard/human"
+)
+
+// faultWords flags joints past their range and positions the body cannot take,
+// the worst of each kind.
+func (r *Result) faultWords() []string {
+	var out []string
+	past, gaps := -1, 0
+	first := -1
+	for i := range r.Faults {
+		switch f := &r.Faults[i]; {
+		case f.Kind == PastRange && (past < 0 || f.By > r.Faults[past].By):
+			past = i
+		case !f.Placed():
+			gaps++
+			if first < 0 || f.By > r.Faults[first].By {
+				first = i
+			}
+		}
+	}
+	if past >= 0 {
+		out = append(out, fmt.Sprintf("CAUTION: %s, %s. Do not force it; change a setting or shorten the travel.", capital(r.Faults[past].String()), r.where(past)))
+	}
+	if gaps > 0 {
+		out = append(out, fmt.Sprintf("Impossible at %d of %d positions: %s, %s at the worst.", gaps, len(r.Faults), r.Faults[first], r.where(first)))
+	}
+	return out
+}
+
+// alignWords tells how far joint and axis are apart and how far the pad creeps.
+func (r *Result) alignWords() []string {
+	var out []string
+	if r.Misaligned != nil {
+		most := r.most(r.Misaligned)
+		text := fmt.Sprintf("The %s is %.0f mm off the machine's axis at the most", r.axisJoint(), 1000*most)
+		if most <= InLine {
+			text = fmt.Sprintf("The %s is in line with the machine's axis (%.0f mm)", r.axisJoint(), 1000*most)
+		}
+		if creep := r.creep(); creep > 0.001 {
+			text += fmt.Sprintf(", so the pad creeps %.0f mm along the limb", 1000*creep)
+		}
+		out = append(out, text+".")
+	} else if creep := r.creep(); creep > 0.005 {
+		out = append(out, fmt.Sprintf("The pad creeps %.0f mm along the limb.", 1000*creep))
+	}
+	return out
+}
+
+// most returns the greatest of a column where there is no gap.
+func (r *Result) most(column []float64) float64 {
+	most := 0.0
+	for i, x := range column {
+		if r.Gap[i] == "" {
+			most = max(most, x)
+		}
+	}
+	return most
+}
+
+// creep returns the way between the pad's extreme places along the limb, m.
+func (r *Result) creep() float64 {
+	if r.Creep == nil {
+		return 0
+	}
+	low, high, some := 0.0, 0.0, false
+	for i, x := range r.Creep {
+		if r.Gap[i] != "" {
+			continue
+		}
+		if !some {
+			low, high, some = x, x, true
+		}
+		low, high = min(low, x), max(high, x)
+	}
+	return high - low
+}
+
+// axisJoint names the body joint that belongs to the machine's axis.
+func (r *Result) axisJoint() string {
+	switch r.Setup.Station.On {
+	case OnShank:
+		return "knee"
+	case OnThigh, OnTrunk:
+		return "hip"
+	case OnUpperArm:
+		return "shoulder"
+	}
+	switch {
+	case r.Setup.Exercise.Limb() == human.Leg:
+		return "knee"
+	case catalogue[r.Setup.Exercise].elbowBack:
+		return "shoulder"
+	}
+	return "elbow"
+}
