@@ -39,7 +39,9 @@ type Evaluation struct {
 	Readings [3]profile.Readings // by profile.Phase
 	Band     *profile.Band       // of lifting, sampled; nil if no number has a ±
 	Causes   []Cause             // why it is hardest and easiest where it is
+	Tempo    *mechanism.Tempo    // nil without one
 	Stroke   *mechanism.Stroke   // nil without a tempo
+	Person   *Meeting            // who is on it; nil for nobody. See Meet
 	Notes    []string            // what the reader should know of the result
 }
 
@@ -50,7 +52,7 @@ func Run(ctx context.Context, m *sheet.Machine, b *sheet.Built, o Options) (*Eva
 	if o.Positions == 0 {
 		o.Positions = usualPositions
 	}
-	e := &Evaluation{Name: m.Name, Sheet: m, Built: b}
+	e := &Evaluation{Name: m.Name, Sheet: m, Built: b, Tempo: o.Tempo}
 	var err error
 	if e.Model, err = mechanism.Compile(b.Machine); err != nil {
 		return nil, m.Locate(err)
@@ -93,7 +95,29 @@ func (e *Evaluation) read() error {
 	if stop := firstStop(e.Sweep); stop != nil {
 		e.Notes = append(e.Notes, fmt.Sprintf("Part of the stated travel has no force: %v.", stop))
 	}
+	e.Notes = append(e.Notes, e.remarks()...)
 	return nil
+}
+
+// remarks notes where the machine does not follow on the way down, and what
+// friction is left out.
+func (e *Evaluation) remarks() []string {
+	var notes []string
+	for i, stop := range e.Sweep.Loose {
+		if stop != nil {
+			share := e.Sweep.Travel[i] / max(e.Readings[profile.Holding].Length, 1e-9)
+			notes = append(notes, fmt.Sprintf("On the way down the machine's own friction holds the load %s: %s %s there, and the force is taken as nothing.", place(share), stop.Part, stop.Kind))
+			break
+		}
+	}
+	for _, el := range e.Built.Machine.Elements {
+		for _, s := range el.Route {
+			if s.Loss != (mechanism.RopeLoss{}) {
+				return append(notes, fmt.Sprintf("What %q loses in running round %q is not counted: it stretches, and only ropes that don't have sheave friction here.", el.Name, s.Name))
+			}
+		}
+	}
+	return notes
 }
 
 func firstStop(sw *mechanism.Sweep) *mechanism.Stop {

@@ -112,7 +112,7 @@ type Rope struct {
 // about a revolute joint by the angle between its links.
 type Element struct {
 	Name  string
-	Route Route // for an element along a line; empty for one about a joint
+	Route Route // for an element along a line; empty for one about a joint; its stations' losses are not counted
 	Joint int   // index into Machine.Joints, when Route is empty
 
 	// Law gives the pull along the route in N against its length in m, or the

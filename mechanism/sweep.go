@@ -17,6 +17,7 @@ type Sweep struct {
 	Driver     []float64 // rad or m from the measured pose
 	Posed      []bool
 	Stops      []*Stop   // why there is no force; nil where there is
+	Loose      []*Stop   // why the machine does not follow the body down there; Lower is then 0
 	Contact    []vec     // m
 	Tangent    []vec     // unit, towards the end of the travel
 	Travel     []float64 // m along the contact's path from the start
@@ -45,7 +46,7 @@ func (md *Model) NewSweep(n int) *Sweep {
 	m := &md.machine
 	links := len(m.Links) + 1
 	sw := &Sweep{
-		Driver: make([]float64, n), Posed: make([]bool, n), Stops: make([]*Stop, n),
+		Driver: make([]float64, n), Posed: make([]bool, n), Stops: make([]*Stop, n), Loose: make([]*Stop, n),
 		Contact: make([]vec, n), Tangent: make([]vec, n),
 		links: links, joints: len(m.Joints), ropes: len(m.Ropes),
 		poses: make([]planar.Motion, n*links), turns: make([]float64, n*links),
@@ -87,6 +88,7 @@ func (md *Model) SweepInto(sw *Sweep) error {
 	d := &md.machine.Drive
 	clear(sw.Posed)
 	clear(sw.Stops)
+	clear(sw.Loose)
 	for i := range sw.Driver {
 		t := float64(i) / float64(n-1)
 		sw.Driver[i] = d.From*(1-t) + d.To*t
@@ -186,6 +188,13 @@ func (sw *Sweep) recordForces(i int) *Stop {
 		stop := asStop(err)
 		if stop == nil {
 			stop = st.Slack(c.sense)
+		}
+		if stop != nil && c.sense == Lower {
+			// Friction alone holds the load: the body can leave it.
+			sw.Loose[i], c.column[i] = stop, 0
+			clear(sw.reactions[Lower.slot()][i*sw.joints : (i+1)*sw.joints])
+			clear(sw.tensions[Lower.slot()][i*sw.ropes : (i+1)*sw.ropes])
+			return nil
 		}
 		if stop != nil {
 			sw.Hold[i], sw.Lift[i], sw.Lower[i] = 0, 0, 0
