@@ -35,6 +35,9 @@ func Terminal(w io.Writer, e *evaluation.Evaluation, columns int, o Options) err
 	t.curve(e, u)
 	t.line("")
 	t.table(travelTable(e, u))
+	if e.Person != nil {
+		t.person(e, u)
+	}
 	t.line("")
 	for _, s := range cautions(e) {
 		t.text("! " + s)

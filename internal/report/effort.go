@@ -1,0 +1,119 @@
+package report
+
+import (
+	"math"
+	"strings"
+
+	"steelyard/evaluation"
+	"steelyard/exercise"
+	"steelyard/quantity"
+)
+
+// mostCurves is how many joints have a curve of their own; the table has all.
+const mostCurves = 4
+
+// effort is one joint along the travel, by position of the curve; gaps are NaN.
+type effort struct {
+	name         string
+	col          *exercise.Column
+	travel       []float64 // in the reader's unit
+	lift, lower  []float64 // moment asked over moment available, at rest
+	low, high    []float64 // of lifting: somebody stronger, somebody weaker
+	paced        []float64 // lifting at the tempo; nil without one
+	from, beyond []float64 // band where the strength is taken beyond what was tested; NaN elsewhere
+	untested     bool      // it is somewhere
+}
+
+// effortsOf returns the joints that work, the hardest asked first.
+func effortsOf(e *evaluation.Evaluation, u units) []effort {
+	m := e.Person
+	cols := m.Working()
+	var out []effort
+	for _, c := range cols[:min(len(cols), mostCurves)] {
+		f := effort{name: c.Joint.String(), col: c, travel: every(e.Curve.Travel, u.length)}
+		f.lift, f.low, f.high = along(e, m.Rest, c.Effort), along(e, m.Rest, c.Low), along(e, m.Rest, c.High)
+		if lower := m.Rest.Lowering.Column(c.Joint); lower != nil {
+			f.lower = along(e, m.Rest, lower.Effort)
+		}
+		if m.Paced != nil {
+			if paced := m.Paced.Lifting.Column(c.Joint); paced != nil {
+				f.paced = along(e, m.Paced, paced.Effort)
+			}
+		}
+		f.markUntested(e)
+		out = append(out, f)
+	}
+	return out
+}
+
+// markUntested keeps the band of the positions beyond what was tested, each
+// with a neighbour so that there is something to fill.
+func (f *effort) markUntested(e *evaluation.Evaluation) {
+	f.from, f.beyond = nans(len(e.Rows)), nans(len(e.Rows))
+	for k, row := range e.Rows {
+		if f.col.Stretched[row] && !math.IsNaN(f.lift[k]) {
+			f.untested = true
+			f.from[k], f.beyond[k] = f.low[k], f.high[k]
+		}
+	}
+}
+
+// along takes a column of a result to the positions of the curve.
+func along(e *evaluation.Evaluation, r *exercise.Result, column []float64) []float64 {
+	out := nans(len(e.Rows))
+	for k, row := range e.Rows {
+		if r.Gap[row] == "" {
+			out[k] = column[row]
+		}
+	}
+	return out
+}
+
+func nans(n int) []float64 {
+	out := make([]float64, n)
+	for i := range out {
+		out[i] = math.NaN()
+	}
+	return out
+}
+
+// Bounds of the effort axis: it always holds 1, and a band that runs away does
+// not squash the curve.
+const (
+	leastTop  = 1.2
+	bandShare = 1.6 // of the greatest effort
+	mostTop   = 5.0
+)
+
+// effortTop returns where the effort axis of all joints ends.
+func effortTop(all []effort) float64 {
+	peak := 0.0
+	for _, f := range all {
+		for k := range f.lift {
+			if !math.IsNaN(f.lift[k]) {
+				peak = max(peak, f.lift[k])
+			}
+		}
+	}
+	return min(mostTop, max(leastTop, bandShare*peak))
+}
+
+// effortTitle names a joint with its peak.
+func (f *effort) title() string {
+	return capitalised(f.name) + ": " + decimal(f.col.Effort[f.col.Peak], 2) + " at the most"
+}
+
+func capitalised(s string) string {
+	if s == "" {
+		return s
+	}
+	return strings.ToUpper(s[:1]) + s[1:]
+}
+
+// moment is the unit of joint moments.
+func (u units) moment() quantity.Unit {
+	if u.system == quantity.Imperial {
+		return quantity.PoundForceFoot
+	}
+	return quantity.NewtonMetre
+}
