@@ -12,6 +12,7 @@ import (
 	"steelyard/evaluation"
 	"steelyard/internal/report"
 	"steelyard/mechanism"
+	"steelyard/sheet"
 )
 
 // reportKinds are the endings that report.Write knows.
@@ -20,6 +21,7 @@ var reportKinds = []string{".html", ".pdf", ".svg", ".png"}
 type evaluateVerb struct {
 	File     string   `arg:"" optional:"" help:"Machine sheet; - for standard input."`
 	Set      []string `placeholder:"NAME=VALUE" sep:"none" help:"Use this value of a setting; may be repeated."`
+	Person   string   `placeholder:"FILE" help:"Person sheet: adds what the machine asks of this person's joints."`
 	Tempo    string   `placeholder:"2-0-2-0" help:"Seconds up, pause, down, pause: adds the force in time."`
 	Format   string   `enum:"text,json,csv" default:"text" help:"Form of the result: text, json or csv."`
 	Output   []string `short:"o" placeholder:"FILE" sep:"none" help:"Also write a report: .html, .pdf, .svg or .png; may be repeated."`
@@ -59,19 +61,33 @@ func (v *evaluateVerb) evaluate(c *console) (*evaluation.Evaluation, error) {
 	if err != nil {
 		return nil, err
 	}
+	var person *sheet.Person
+	if v.Person != "" {
+		if person, err = c.readPerson(v.Person); err != nil {
+			return nil, err
+		}
+	}
 	progress, clear := c.tell("drawing machines within every ±")
 	defer clear()
 	draws := v.Draws
 	if draws == 0 {
 		draws = -1
 	}
-	return evaluation.Run(c.ctx, m, b, evaluation.Options{Draws: draws, Tempo: tempo, Progress: progress})
+	e, err := evaluation.Run(c.ctx, m, b, evaluation.Options{Draws: draws, Tempo: tempo, Progress: progress})
+	if err != nil || person == nil {
+		return e, err
+	}
+	e.Person, err = e.Meet(person)
+	return e, err
 }
 
 // arguments reads what the command line itself can get wrong.
 func (v *evaluateVerb) arguments() (map[string]string, *mechanism.Tempo, error) {
 	if v.File == "" {
 		return nil, nil, &usageError{"evaluate: no sheet is named; give a file, or - for standard input"}
+	}
+	if v.File == "-" && v.Person == "-" {
+		return nil, nil, &usageError{"evaluate: machine and person cannot both come from standard input; give a file for one"}
 	}
 	if v.Draws < 0 || v.Draws > 1_000_000 {
 		return nil, nil, &usageError{fmt.Sprintf("evaluate: --draws %d is outside 0 to 1000000", v.Draws)}

@@ -62,3 +62,12 @@ func (c *console) readMachine(file string) (*sheet.Machine, error) {
 	}
 	return doc.Machine()
 }
+
+// readPerson reads a person sheet.
+func (c *console) readPerson(file string) (*sheet.Person, error) {
+	doc, err := c.readSheet(file)
+	if err != nil {
+		return nil, err
+	}
+	return doc.Person()
+}
