@@ -22,10 +22,34 @@ func (v *checkVerb) Run(c *console) error {
 	return errors.Join(faults...)
 }
 
-// check says what was understood of one sheet, and tries the machine as set by
-// default from stop to stop.
+// check says what was understood of one sheet, whatever its kind.
 func check(c *console, file string) error {
-	m, err := c.readMachine(file)
+	doc, err := c.readSheet(file)
+	if err != nil {
+		return err
+	}
+	if doc.Kind == sheet.KindPerson {
+		return checkPerson(c, doc)
+	}
+	return checkMachine(c, doc)
+}
+
+func checkPerson(c *console, doc *sheet.Document) error {
+	p, err := doc.Person()
+	if err != nil {
+		return err
+	}
+	e, err := p.Explain()
+	if err != nil {
+		return err
+	}
+	fmt.Fprint(c.out, e)
+	return nil
+}
+
+// checkMachine also tries the machine, as set by default, from stop to stop.
+func checkMachine(c *console, doc *sheet.Document) error {
+	m, err := doc.Machine()
 	if err != nil {
 		return err
 	}

@@ -7,7 +7,7 @@ import (
 )
 
 type sheetVerb struct {
-	Kind   string `arg:"" enum:"machine" help:"Kind of sheet: machine."`
+	Kind   string `arg:"" enum:"machine,person" help:"Kind of sheet: machine or person."`
 	Schema bool   `help:"Print the JSON Schema instead of an example."`
 }
 
