@@ -6,6 +6,7 @@ import (
 	"gonum.org/v1/gonum/spatial/r3"
 
 	"steelyard/human"
+	"steelyard/planar"
 )
 
 // foot puts the sole of a borne load's foot on the ground and turns the toe
@@ -22,11 +23,13 @@ func (s *Setup) foot(dst *Placement, hip r3.Vec) {
 
 // placeUnderShoulders hangs the trunk, at its slope, from the shoulder pads and
 // reaches with the legs to the ground.
-func (s *Setup) placeUnderShoulders(dst *Placement, b *human.Body) Fault {
+func (s *Setup) placeUnderShoulders(dst *Placement, b *human.Body, p *Point) Fault {
 	l := &b.Links
 	dst.Contact.Z = 0
-	f := s.Station.trunkFrame(dst.Contact, s.Station.Trunk)
-	dst.Trunk = s.Station.trunkFrame(r3.Sub(dst.Contact, r3.Scale(l.Trunk+shoulderPad, f.Y)), s.Station.Trunk)
+	slope := s.Station.Trunk
+	slope += (planar.Angle(s.Station.TrunkEnd.Or(float64(slope))) - slope) * planar.Angle(p.Share)
+	f := s.Station.trunkFrame(dst.Contact, slope)
+	dst.Trunk = s.Station.trunkFrame(r3.Sub(dst.Contact, r3.Scale(l.Trunk+shoulderPad, f.Y)), slope)
 	hip := dst.Trunk.Hip(*l, human.Right)
 	s.foot(dst, hip)
 	if s.Exercise == StandingCalfRaise {

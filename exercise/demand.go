@@ -66,7 +66,7 @@ func (s *Setup) face(st *stance, b *human.Body, p pace, i int) {
 	case RopeHandle:
 		ropePush(&st.push, s.points[i].Pull, st.placement.Path)
 	case Held:
-		weightPush(&st.push, s.held, p.grip)
+		weightPush(&st.push, s.held, p.grip, s.bar())
 	}
 	switch s.Station.On {
 	case OnTrunk:

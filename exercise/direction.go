@@ -2,6 +2,8 @@ package exercise
 
 import (
 	"math"
+
+	"steelyard/mechanism"
 )
 
 // Direction tells how the direction of the contact force came about.
@@ -26,8 +28,8 @@ func (d Direction) String() string { return directionNames[d] }
 // it. 27° either way. Own choice, no source.
 const slant = 0.5
 
-// leastEffort returns the part of the contact force across the path (N), within
-// slant of F on either axis, that makes the greatest effort of all joints
+// leastEffort returns the free part of the contact force (N), within slant of F
+// (of a bar: of its weight) on either axis, that makes the greatest effort of all joints
 // least, and that effort.
 //
 // Each effort is linear in x for one sign of its moment, so the least z over
@@ -36,11 +38,15 @@ const slant = 0.5
 // good to a millionth the one nearest the path is taken.
 func (st *stance) leastEffort(f float64) (x [2]float64, z float64) {
 	z = st.greatest(f, x)
-	if st.push.free == 0 || f <= 0 {
+	most := slant * f
+	if st.push.mass > 0 {
+		most = slant * st.push.mass * mechanism.Gravity
+	}
+	if st.push.free == 0 || most <= 0 {
 		return x, z
 	}
 	var planes [mostPlanes]plane
-	n := st.planes(&planes, f)
+	n := st.planes(&planes, f, most)
 	for i := range n {
 		for j := range i {
 			for k := range j {
@@ -93,7 +99,8 @@ const tie = 1e-9
 // plane is a·x + b ≤ c·z, with c 0 for a bound of x.
 type plane struct{ a0, a1, c, b float64 }
 
-func (st *stance) planes(out *[mostPlanes]plane, f float64) int {
+// planes lists the efforts at a force, and the bounds of x.
+func (st *stance) planes(out *[mostPlanes]plane, f, most float64) int {
 	n := 0
 	for i := range st.n {
 		d := &st.demands[i]
@@ -106,7 +113,7 @@ func (st *stance) planes(out *[mostPlanes]plane, f float64) int {
 		}
 	}
 	for _, a := range [4][2]float64{{1, 0}, {-1, 0}, {0, 1}, {0, -1}} {
-		out[n] = plane{a[0], a[1], 0, -slant * f}
+		out[n] = plane{a[0], a[1], 0, -most}
 		n++
 	}
 	return n

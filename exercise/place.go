@@ -41,7 +41,7 @@ func (s *Setup) place(dst *Placement, b *human.Body, p *Point) Fault {
 	*dst = Placement{Contact: p.At, Path: p.Path}
 	switch st.On {
 	case OnShoulders:
-		return s.placeUnderShoulders(dst, b)
+		return s.placeUnderShoulders(dst, b, p)
 	case OnHips:
 		return s.placeUnderHips(dst, b)
 	case OnKnees:

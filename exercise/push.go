@@ -61,9 +61,13 @@ func ropePush(out *push, pull, path r3.Vec) {
 }
 
 // weightPush replaces the force by that of a weight of m kg held in the hand,
-// moving with an acceleration.
-func weightPush(out *push, m float64, acceleration r3.Vec) {
+// moving with an acceleration. Two hands on one bar can also push against each
+// other along it.
+func weightPush(out *push, m float64, acceleration r3.Vec, bar bool) {
 	out.per, out.free, out.mass = r3.Vec{}, 0, m
+	if bar {
+		out.free, out.across = 1, [2]r3.Vec{{Z: 1}}
+	}
 	out.perKg = r3.Scale(-1, r3.Add(acceleration, r3.Vec{Y: mechanism.Gravity}))
 	out.fixed = r3.Scale(m, out.perKg)
 }

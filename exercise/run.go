@@ -95,6 +95,8 @@ func (s *Setup) direction(o Options) Direction {
 		return SquareToSegment
 	case st.Contact == RopeHandle:
 		return AlongRope
+	case s.bar() && !o.Along:
+		return LeastEffort
 	case st.Contact == Held:
 		return Downward
 	case (st.Contact == Grip || st.Contact == FootPlate) && !o.Along:

@@ -30,11 +30,12 @@ type Setup struct {
 
 // Point is the contact at one position.
 type Point struct {
-	At   r3.Vec       // m
-	Path r3.Vec       // unit, towards the end of the travel
-	Turn planar.Angle // of the link that carries the contact, from the measured pose
-	Pull r3.Vec       // unit, the way a rope pulls its handle; 0 where there is none
-	Gone bool         // the machine cannot be there
+	At    r3.Vec       // m
+	Path  r3.Vec       // unit, towards the end of the travel
+	Turn  planar.Angle // of the link that carries the contact, from the measured pose
+	Pull  r3.Vec       // unit, the way a rope pulls its handle; 0 where there is none
+	Share float64      // of the driver's way, 0 to 1
+	Gone  bool         // the machine cannot be there
 }
 
 // axisFree tells which coordinate of the contact the sheet leaves open; it is
@@ -84,8 +85,9 @@ func NewSetup(x Exercise, st Station, md *mechanism.Model, sw *mechanism.Sweep) 
 func (s *Setup) read(state *mechanism.State) Point {
 	m := s.model.Machine()
 	p := Point{
-		At:   s.space.point(state.Pose(s.link).Point(m.Contact.At)),
-		Turn: state.Turn(s.link),
+		At:    s.space.point(state.Pose(s.link).Point(m.Contact.At)),
+		Turn:  state.Turn(s.link),
+		Share: (state.Driver() - m.Drive.From) / (m.Drive.To - m.Drive.From),
 	}
 	if s.rope >= 0 {
 		p.Pull = s.pull(state)
@@ -157,6 +159,11 @@ func (s *Setup) Limbs() float64 {
 		return 1
 	}
 	return 2
+}
+
+// bar reports whether both hands hold one weight.
+func (s *Setup) bar() bool {
+	return s.Station.Contact == Held && s.Station.On == NoPart && s.Limbs() == 2
 }
 
 // space takes the plane of the sheet to the ground frame, right side.

@@ -124,11 +124,12 @@ type Station struct {
 	FacesBack bool // towards -x
 	FromFront bool // the sheet is drawn from in front: its x axis points out to the side
 
-	Anchor  Anchor
-	At      planar.Vec   // m, of the anchor
-	Trunk   planar.Angle // slope of the back from the floor: 0 lying on it, 90° upright, beyond leaning forward
-	BackPad bool         // the trunk rests on a pad at that slope
-	Thigh   planar.Angle // slope from level of thighs that stay where they are, knee up positive; seated and on the front
+	Anchor   Anchor
+	At       planar.Vec   // m, of the anchor
+	Trunk    planar.Angle // slope of the back from the floor: 0 lying on it, 90° upright, beyond leaning forward
+	TrunkEnd Optional     // rad, of Trunk at the end of the travel, where it changes evenly on the way; OnShoulders only
+	BackPad  bool         // the trunk rests on a pad at that slope
+	Thigh    planar.Angle // slope from level of thighs that stay where they are, knee up positive; seated and on the front
 
 	OneLimb bool     // one arm or leg works, not both
 	Width   Optional // m between both hands or feet, at the measured pose
