@@ -41,6 +41,7 @@ type FitOptions struct {
 	// means the exercise's main joint, and its main muscle for the load.
 	Joint string
 
+	Enough     float64               // share of the travel that must be usable, above a half; 0 is Enough
 	Exhaustive int                   // choices up to which all are tried; 0 is MostTried
 	Workers    int                   // 0 is one for each processor
 	Progress   func(done, total int) // of choices, or of searches where they are too many; may be nil
@@ -53,6 +54,7 @@ type Fitting struct {
 	Dials    []Dial
 	Held     []Chosen
 	Aim      Aim
+	Enough   float64      // share of the travel that must be usable
 	Action   human.Action // whose angle and range are told
 	OfMuscle bool         // the load is told for Exercise.Muscles()[0]; else for Action
 
@@ -101,14 +103,18 @@ type fitter struct {
 	capacity   *human.Capacity
 	stretch    *human.Stretch
 	exhaustive int
+	enough     float64
 	tried      memory
 }
 
 func newFitter(ctx context.Context, dials []Dial, build Build, b *human.Body, o FitOptions) (*fitter, error) {
-	f := &fitter{build: build, exhaustive: o.Exhaustive, stretch: human.NewStretch(&b.Ranges)}
+	f := &fitter{build: build, exhaustive: o.Exhaustive, enough: o.Enough, stretch: human.NewStretch(&b.Ranges)}
 	f.out = &Fitting{Body: b, Dials: dials, Held: o.Held, Aim: o.Aim, OfMuscle: o.Joint == "", Possible: 1}
 	if f.exhaustive <= 0 {
 		f.exhaustive = MostTried
+	}
+	if f.enough <= 0 {
+		f.enough = Enough
 	}
 	for _, d := range dials {
 		if len(d.Values) == 0 {
@@ -116,6 +122,7 @@ func newFitter(ctx context.Context, dials []Dial, build Build, b *human.Body, o 
 		}
 		f.out.Possible = min(f.out.Possible*len(d.Values), 1<<40) // beyond counting, and safe from overflow
 	}
+	f.out.Enough = f.enough
 	if err := ctx.Err(); err != nil {
 		return nil, err
 	}

@@ -28,6 +28,7 @@ type FitDocument struct {
 	Tried    int              `json:"tried_choices"`
 	Fit      int              `json:"fitting_choices"`
 	Proven   bool             `json:"proven_best"`
+	Enough   float64          `json:"travel_needed_share"`
 	Fits     bool             `json:"fits"`
 	Held     []ChosenDocument `json:"held"`
 	Best     []TrialDocument  `json:"best"`
@@ -49,7 +50,8 @@ type TrialDocument struct {
 	Equal      int              `json:"equally_good_choices"`
 	Unreached  float64          `json:"unreached_share"`
 	Short      float64          `json:"shortfall_m"`
-	Beyond     float64          `json:"past_limit_deg"`
+	OwnBeyond  float64          `json:"past_own_limit_deg"`
+	Beyond     float64          `json:"past_usual_limit_deg"`
 	Usable     [2]float64       `json:"usable_travel_m"`
 	Travel     float64          `json:"travel_m"`
 	Joint      *string          `json:"joint_in_line"`
@@ -70,7 +72,7 @@ type TrialDocument struct {
 // Document returns the outcome as data.
 func (f *Fitting) Document(machine string, cautions []string) *FitDocument {
 	d := &FitDocument{Format: FitFormat, Machine: machine, Exercise: f.Exercise.String(), Aim: f.Aim.String(), Loaded: f.Loaded(), Order: f.Order(),
-		Possible: f.Possible, Tried: f.Tried, Fit: f.Fit, Proven: f.Proven, Fits: f.Fits, Held: chosenDocuments(f.Held),
+		Possible: f.Possible, Tried: f.Tried, Fit: f.Fit, Proven: f.Proven, Enough: f.Enough, Fits: f.Fits, Held: chosenDocuments(f.Held),
 		Words: f.Words(), Avoid: append([]string{}, f.Body.Person.Avoid...), Cautions: append([]string{}, cautions...)}
 	for i := range f.Best {
 		d.Best = append(d.Best, f.trialDocument(&f.Best[i]))
@@ -100,7 +102,7 @@ func chosenDocuments(chosen []Chosen) []ChosenDocument {
 
 func (f *Fitting) trialDocument(t *Trial) TrialDocument {
 	d := TrialDocument{Settings: chosenDocuments(f.Values(t)), Fits: t.Fits(), Equal: t.Equal, Unreached: float64(t.Unreached) / float64(t.Positions),
-		Short: t.Short, Beyond: t.Beyond.Degrees(), Usable: t.Usable, Travel: t.Travel, Angle: rangeOf(f.Action).String(), From: t.From.Degrees(), To: t.To.Degrees(),
+		Short: t.Short, OwnBeyond: t.OwnBeyond.Degrees(), Beyond: t.Beyond.Degrees(), Usable: t.Usable, Travel: t.Travel, Angle: rangeOf(f.Action).String(), From: t.From.Degrees(), To: t.To.Degrees(),
 		Range: [2]float64{t.Range[0].Degrees(), t.Range[1].Degrees()}, Covered: t.Covered, Reasons: f.Reasons(t), Trade: f.Trade(t)}
 	if t.HasAxis {
 		d.Joint, d.Misaligned = &t.Joint, &t.Misaligned

@@ -19,12 +19,15 @@ func (f *fitter) help(t *Trial) []string {
 		}
 	}
 	out = append(out, f.otherBody(t)...)
-	if part := t.Usable[1] - t.Usable[0]; part > 0 {
+	if t.Used() > 0 {
 		out = append(out, fmt.Sprintf("At the settings named, the stretch from %.0f to %.0f mm of the %.0f mm of travel is free of faults; stops that keep the machine within it would do.",
 			1000*t.Usable[0], 1000*t.Usable[1], 1000*t.Travel))
 	}
 	return out
 }
+
+// mostMore is the number of further holes beyond which a setting is no help.
+const mostMore = 10
 
 // furtherOn tells, for a dial at its first or last hole, how much the last step
 // there brought and how many more it would take.
@@ -44,15 +47,21 @@ func (f *fitter) furtherOn(t *Trial, d int) string {
 		return ""
 	}
 	before := f.at(back)
-	unit, now, then := "mm", 1000*t.Short, 1000*before.Short
-	if t.Unreached == 0 {
+	unit, now, then := " mm", 1000*t.Short, 1000*before.Short
+	switch {
+	case t.OwnBeyond > 0:
+		unit, now, then = "°", t.OwnBeyond.Degrees(), before.OwnBeyond.Degrees()
+	case t.Unreached == 0:
 		unit, now, then = "°", t.Beyond.Degrees(), before.Beyond.Degrees()
 	}
 	if before.Err != nil || then-now < 0.5 || t.Unreached > 0 && before.Unreached == 0 {
 		return ""
 	}
 	more := int(math.Ceil(now/(then-now) - 1e-6)) // less rounding
-	return fmt.Sprintf("%s stands at its end, %s: coming from %s brought %.0f %s of it and %.0f %s are left, so about %s more of the same size would be needed.",
+	if more > mostMore {
+		return ""
+	}
+	return fmt.Sprintf("%s stands at its end, %s: coming from %s brought %.0f%s of it and %.0f%s are left, so about %s more of the same size would be needed.",
 		sentence(dial.Name), dial.Values[t.Choice[d]], dial.Values[back[d]], then-now, unit, now, unit, counted(more, "step"))
 }
 
@@ -66,10 +75,11 @@ const (
 // otherBody names the body dimensions that, a little longer or shorter and all
 // else the same, would make the settings fit.
 func (f *fitter) otherBody(t *Trial) []string {
-	setup, _, err := f.build(t.Choice)
+	setup, sw, err := f.build(t.Choice)
 	if err != nil {
 		return nil
 	}
+	at := stand{setup, sw.Travel}
 	type change struct {
 		dimension reference.Dimension
 		by        float64
@@ -79,7 +89,7 @@ func (f *fitter) otherBody(t *Trial) []string {
 		if d == reference.Stature || d == reference.Mass {
 			continue
 		}
-		if by, ok := setup.wanted(f.out.Body, d); ok {
+		if by, ok := wanted(f.out.Body, d, func(b *human.Body) bool { return f.holds(at, t, b) }); ok {
 			found = append(found, change{d, by})
 		}
 	}
@@ -106,7 +116,7 @@ func compareSize(a, b float64) int {
 }
 
 // wanted returns the least change of a body dimension that makes a body fit.
-func (s *Setup) wanted(b *human.Body, d reference.Dimension) (by float64, ok bool) {
+func wanted(b *human.Body, d reference.Dimension, holds func(*human.Body) bool) (by float64, ok bool) {
 	size := b.Dimensions()
 	other := *b
 	for k := changeStep; k <= mostChange+changeStep/2; k += changeStep {
@@ -114,7 +124,7 @@ func (s *Setup) wanted(b *human.Body, d reference.Dimension) (by float64, ok boo
 			changed := size
 			changed[d] += by
 			other.Links = human.LinksOf(changed)
-			if changed[d] > 0 && s.holds(&other) {
+			if changed[d] > 0 && holds(&other) {
 				return by, true
 			}
 		}
@@ -122,13 +132,10 @@ func (s *Setup) wanted(b *human.Body, d reference.Dimension) (by float64, ok boo
 	return 0, false
 }
 
-// holds reports whether a body is without a fault wherever the machine can be.
-func (s *Setup) holds(b *human.Body) bool {
-	var pl Placement
-	for i := range s.points {
-		if f := s.Place(&pl, b, i); f.Kind != NoFault && f.Kind != NotThere {
-			return false
-		}
+// holds reports whether a body of the same limits would fit a setup.
+func (f *fitter) holds(s stand, t *Trial, b *human.Body) bool {
+	if t.OwnBeyond == 0 {
+		return s.suits(b, math.Inf(1), f.enough)
 	}
-	return true
+	return s.suits(b, math.Inf(1), 1)
 }

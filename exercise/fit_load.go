@@ -50,6 +50,11 @@ func (f *fitter) effort(t *Trial, s *Setup, sw *mechanism.Sweep) {
 	if r.place(sw) != nil {
 		return
 	}
+	for i := range r.Gap {
+		if t.last >= t.first && (i < t.first || i > t.last) {
+			r.Gap[i] = "not used"
+		}
+	}
 	var err error
 	if r.Lifting, err = r.phase(f.capacity, sw, Options{}, false); err != nil {
 		return

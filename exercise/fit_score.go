@@ -56,24 +56,30 @@ const InLine = 0.010
 // choice, no source.
 const axisStep = 0.005
 
+// Enough is the share of the travel that a person must be able to use for a
+// setting to fit, if nothing else is asked. Own choice, no source: a press is
+// not wrong for somebody whose arms are straight before its stop.
+const Enough = 0.8
+
 // Score is what makes one choice of settings better than another. The numbers
 // stand in the order of their weight: the first that differs decides, and less
 // is better.
 //
 //	0  1 if the machine cannot be set so
-//	1  share of the positions that the body does not reach
-//	2  worst shortfall there, mm
-//	3  worst angle past a limit of the person, degrees
-//	4  distance of joint and machine axis beyond InLine, in steps of 5 mm, rounded up
-//	5  how far the effort misses the aim, to the hundredth; 0 without an aim
-//	6  share of the person's range that is not covered, to the hundredth
-//	7  distance of joint and machine axis, mm
+//	1  worst angle past a limit on the person's own sheet, degrees
+//	2  share of the travel that cannot be used and should be, to the hundredth
+//	3  if there is any: worst shortfall in reach, mm
+//	4  if there is any: worst angle past a usual limit, degrees
+//	5  distance of joint and machine axis beyond InLine, in steps of 5 mm, rounded up
+//	6  how far the effort misses the aim, to the hundredth; 0 without an aim
+//	7  share of the person's range that is not covered, to the hundredth
+//	8  distance of joint and machine axis, mm
 //
 // So a choice that does not fit never beats one that does; among those that
 // fit, a joint out of line by 5 mm more is not bought back by anything; and the
 // aim counts for more than the range. The numbers are rounded so that two
 // choices nobody could tell apart are the same.
-type Score [8]float64
+type Score [9]float64
 
 func (s Score) compare(o Score) int { return slices.Compare(s[:], o[:]) }
 
@@ -83,16 +89,17 @@ func scoreOf(t *Trial, aim Aim) Score {
 		return Score{0: 1}
 	}
 	s := Score{
-		1: round(float64(t.Unreached)/float64(t.Positions), 1e-6),
-		2: round(1000*t.Short, 0.1),
-		3: round(t.Beyond.Degrees(), 0.1),
-		4: math.Ceil(round((t.Misaligned-InLine)/axisStep, 1e-6)),
-		6: round(1-t.Covered, 0.01),
-		7: round(1000*t.Misaligned, 0.1),
+		1: round(t.OwnBeyond.Degrees(), 0.1),
+		2: max(0, round(t.enough-t.Used(), 0.01)),
+		5: max(0, math.Ceil(round((t.Misaligned-InLine)/axisStep, 1e-6))),
+		7: round(1-t.Covered, 0.01),
+		8: round(1000*t.Misaligned, 0.1),
 	}
-	s[4] = max(0, s[4])
+	if !t.Fits() {
+		s[3], s[4] = round(1000*t.Short, 0.1), round(t.Beyond.Degrees(), 0.1)
+	}
 	if aim != NoAim {
-		s[5] = round(1-aim.met(t.Shares()), 0.01)
+		s[6] = round(1-aim.met(t.Shares()), 0.01)
 	}
 	return s
 }

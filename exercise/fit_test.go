@@ -122,16 +122,17 @@ func TestExhaustiveIsBruteForce(t *testing.T) {
 	for i := range 7 {
 		for j := range 5 {
 			for k := range 3 {
-				s, _, err := build([]int{i, j, k})
+				s, sw, err := build([]int{i, j, k})
 				if err != nil {
 					t.Fatal(err)
 				}
-				if !s.holds(b) {
+				first, last := longestClean(s, sw, b)
+				if sw.Travel[last]-sw.Travel[first] < 0.8*sw.Travel[s.Len()-1] {
 					continue
 				}
 				fit++
 				off := math.Hypot(0.003+0.012*float64(i-3), 0.004+0.012*float64(j-2))
-				key := [3]float64{math.Max(0, math.Ceil((off-0.010)/0.005-1e-9)), math.Round(100 * (1 - kneeCovered(s, b))), off}
+				key := [3]float64{math.Max(0, math.Ceil((off-0.010)/0.005-1e-9)), math.Round(100 * (1 - kneeCovered(s, b, first, last))), off}
 				if slices.Compare(key[:], best[:]) < 0 {
 					best = key
 				}
@@ -151,12 +152,26 @@ func TestExhaustiveIsBruteForce(t *testing.T) {
 	}
 }
 
-// kneeCovered is the share of the knee's range between its ends on the travel,
-// which are the extremes: the knee only straightens.
-func kneeCovered(s *Setup, b *human.Body) float64 {
+// longestClean returns the ends of the longest stretch without a fault, by
+// looking at every pair of ends.
+func longestClean(s *Setup, sw *mechanism.Sweep, b *human.Body) (first, last int) {
+	var pl Placement
+	for i := range s.Len() {
+		for j := i; j < s.Len() && s.Place(&pl, b, j).Kind == NoFault; j++ {
+			if sw.Travel[j]-sw.Travel[i] > sw.Travel[last]-sw.Travel[first] {
+				first, last = i, j
+			}
+		}
+	}
+	return first, last
+}
+
+// kneeCovered is the share of the knee's range between two positions; the knee
+// only straightens on the way.
+func kneeCovered(s *Setup, b *human.Body, from, to int) float64 {
 	var first, last Placement
-	s.Place(&first, b, 0)
-	s.Place(&last, b, s.Len()-1)
+	s.Place(&first, b, from)
+	s.Place(&last, b, to)
 	r := b.Ranges[human.KneeFlexion]
 	return float64(first.Leg.Knee-last.Leg.Knee) / float64(r.Max.Angle-r.Min.Angle)
 }
@@ -281,17 +296,19 @@ func press() mechanism.Machine {
 		Contact: mechanism.Contact{Name: "handle", Link: 1, At: planar.Vec{Y: 1}}}
 }
 
-// The handle stands level with the shoulder and in its side view, so the arm is
-// short of it by a subtraction; every hole brings it as much nearer as it is
-// far from the last.
+// atPress is a press whose handle stands level with the shoulder and in its
+// side view; at the end of the 300 mm the arm is short of it by so much.
+func atPress(b *human.Body, short float64) (*Setup, *mechanism.Sweep, error) {
+	far := b.Links.UpperArm + b.Links.ElbowToGrip
+	return setUp(Station{Exercises: []Exercise{ChestPress}, Contact: Grip, Anchor: HipsAnchor, Trunk: 90 * deg, Width: Some(2 * b.Links.ShoulderHalf),
+		At: planar.Vec{X: 0.3 - far - short, Y: 1 - b.Links.Trunk}}, press())
+}
+
+// Every hole brings the handle as much nearer as it is far from the last. Four
+// fifths of the travel end 60 mm before the stop, so 65 of 125 mm are missing.
 func TestNothingFitsTellsByHowMuchAndWhatHelps(t *testing.T) {
 	b := woman(t)
-	far := b.Links.UpperArm + b.Links.ElbowToGrip
-	build := func(c []int) (*Setup, *mechanism.Sweep, error) {
-		st := Station{Exercises: []Exercise{ChestPress}, Contact: Grip, Anchor: HipsAnchor, Trunk: 90 * deg, Width: Some(2 * b.Links.ShoulderHalf),
-			At: planar.Vec{X: 0.3 - far - 0.100 + 0.025*float64(c[0]), Y: 1 - b.Links.Trunk}}
-		return setUp(st, press())
-	}
+	build := func(c []int) (*Setup, *mechanism.Sweep, error) { return atPress(b, 0.175-0.025*float64(c[0])) }
 	f, err := Fit(context.Background(), []Dial{holes("seat", 3)}, build, b, FitOptions{})
 	if err != nil {
 		t.Fatal(err)
@@ -300,19 +317,36 @@ func TestNothingFitsTellsByHowMuchAndWhatHelps(t *testing.T) {
 	if f.Fits || f.Fit != 0 || len(f.Best) != 1 {
 		t.Fatalf("got %d that fit, want none and the least bad one shown", f.Fit)
 	}
-	if best.Choice[0] != 2 || math.Abs(best.Short-0.050) > 1e-9 {
-		t.Errorf("least bad is hole %d, short by %.2f mm; want the last, 50 mm", best.Choice[0], 1000*best.Short)
+	if best.Choice[0] != 2 || math.Abs(best.Short-0.125) > 1e-9 || math.Abs(best.Used()-165.0/300) > 1e-9 { // 175 mm, on a grid of 15
+		t.Errorf("least bad is hole %d, short by %.2f mm, %.3f usable; want the last, 125 mm, 0.55", best.Choice[0], 1000*best.Short, best.Used())
 	}
 	help := strings.Join(f.Help, "\n")
 	for _, want := range []string{
-		"Seat stands at its end, c: coming from b brought 25 mm of it and 50 mm are left, so about 2 steps more",
-		"upper arm 60 mm longer", // 50 mm of 85 % of its tape length, rounded up to 5 mm: 60
-		"forearm to grip 55 mm longer",
-		"of the 300 mm of travel is free of faults",
+		"Seat stands at its end, c: coming from b brought 25 mm of it and 125 mm are left, so about 5 steps more",
+		"upper arm 80 mm longer",       // 65 mm is 85.3 % of its tape length: 76, in steps of 5
+		"forearm to grip 70 mm longer", // 65 mm is 93 % of its
+		"from 0 to 165 mm of the 300 mm of travel is free of faults",
 	} {
 		if !strings.Contains(help, want) {
 			t.Errorf("help lacks %q:\n%s", want, help)
 		}
+	}
+}
+
+// An arm that is straight before the stop fits, and the reader is told how far
+// the travel serves.
+func TestArmStraightBeforeTheStopFits(t *testing.T) {
+	b := woman(t)
+	f, err := Fit(context.Background(), nil, func([]int) (*Setup, *mechanism.Sweep, error) { return atPress(b, 0.050) }, b, FitOptions{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	text := strings.Join(f.Reasons(&f.Best[0]), "\n")
+	if !f.Fits || !strings.Contains(text, "Usable from 0 to 240 of 300 mm") || !strings.Contains(text, "arm is 50 mm too short") {
+		t.Errorf("fits %v:\n%s", f.Fits, text)
+	}
+	if all, err := Fit(context.Background(), nil, func([]int) (*Setup, *mechanism.Sweep, error) { return atPress(b, 0.050) }, b, FitOptions{Enough: 1}); err != nil || all.Fits {
+		t.Errorf("with all of the travel wanted: fits, %v", err)
 	}
 }
 
@@ -328,7 +362,7 @@ func TestPersonsOwnLimitComesFirst(t *testing.T) {
 		t.Fatal(err)
 	}
 	best := &f.Best[0]
-	if f.Fits || !best.OwnLimit || best.Worst.Motion != human.KneeFlex || best.WorstAt != 0 {
+	if f.Fits || best.OwnBeyond == 0 || best.Worst.Motion != human.KneeFlex || best.WorstAt != 0 {
 		t.Errorf("got %+v, want the knee bent past its own limit at the start", best.Worst)
 	}
 	text := strings.Join(append(f.Words(), f.Reasons(best)...), "\n")

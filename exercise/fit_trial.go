@@ -23,10 +23,10 @@ type Trial struct {
 	Positions int          // along the travel
 	Unreached int          // of them the body does not reach
 	Short     float64      // m, the worst shortfall there
-	Beyond    planar.Angle // the worst passing of a joint's limit
+	OwnBeyond planar.Angle // the worst passing of a limit on the person's own sheet
+	Beyond    planar.Angle // the worst passing of a usual limit
 	Worst     Fault        // the one that is told
 	WorstAt   float64      // m of travel, where it is
-	OwnLimit  bool         // the limit passed is on the person's own sheet
 	Usable    [2]float64   // m of travel: the longest stretch without a fault; equal if there is none
 	Travel    float64      // m, all of it
 
@@ -48,11 +48,26 @@ type Trial struct {
 	Peak   float64       // the greatest effort of any joint, lifting
 	loaded bool
 
-	score Score
+	first, last int // positions of the usable stretch; last < first if there is none
+	rank        int // of Worst
+	enough      float64
+	score       Score
 }
 
-// Fits reports whether the body reaches every position within its limits.
-func (t *Trial) Fits() bool { return t.Err == nil && t.Unreached == 0 && t.Beyond == 0 }
+// Used is the share of the travel that can be used: that of the longest stretch
+// in which the body reaches the contact and no joint passes its limit.
+func (t *Trial) Used() float64 {
+	if t.Travel <= 0 {
+		return 0
+	}
+	return (t.Usable[1] - t.Usable[0]) / t.Travel
+}
+
+// Fits reports whether enough of the travel can be used and no limit on the
+// person's own sheet is passed anywhere.
+func (t *Trial) Fits() bool {
+	return t.Err == nil && t.OwnBeyond == 0 && t.Used() >= t.enough-1e-9 // rounding
+}
 
 // Shares returns the shares of the effort over the travel that fall in the
 // lengthened, middle and shortened third; nothing where there is no effort.
@@ -82,7 +97,7 @@ func (f *Fitting) Values(t *Trial) []Chosen {
 
 // try measures one choice.
 func (f *fitter) try(choice []int) *Trial {
-	t := &Trial{Choice: choice}
+	t := &Trial{Choice: choice, enough: f.enough}
 	setup, sw, err := f.build(choice)
 	if t.Err = err; err == nil {
 		f.place(t, setup, sw)
@@ -94,103 +109,118 @@ func (f *fitter) try(choice []int) *Trial {
 	return t
 }
 
+// spot is what is seen at one position.
+type spot struct {
+	fault      Fault
+	angle      planar.Angle // of the main coordinate
+	along      float64      // m, of the pad along its limb
+	slack      float64      // m
+	misaligned float64      // m
+	off        r3.Vec       // m, of the joint from the machine's axis
+}
+
+func (sp *spot) clean() bool { return sp.fault.Kind == NoFault }
+
 // place goes along the travel and looks at reach, ranges and alignment.
 func (f *fitter) place(t *Trial, s *Setup, sw *mechanism.Sweep) {
 	b := f.out.Body
-	t.Travel, t.Joint = sw.Travel[s.Len()-1], s.jointInLine()
-	w := walk{action: f.out.Action, interval: b.Ranges[rangeOf(f.out.Action)]}
+	t.Travel, t.Joint, t.HasAxis = sw.Travel[s.Len()-1], s.jointInLine(), s.Station.HasAxis
+	t.HasPad = s.Station.Contact == Pad && s.Station.On != OnShoulders && s.Station.On != OnHips
+	spots := make([]spot, s.Len())
 	var pl Placement
-	for i := range s.Len() {
-		fault := s.Place(&pl, b, i)
-		w.free(t, fault.Kind == NoFault, sw.Travel[i])
-		if fault.Kind == NotThere {
+	for i := range spots {
+		sp := &spots[i]
+		if sp.fault = s.Place(&pl, b, i); sp.fault.Kind == NotThere {
 			continue // the machine's own gap is nobody's misfit
 		}
 		t.Positions++
-		if fault.Kind != NoFault {
-			t.blame(fault, sw.Travel[i])
+		own := sp.fault.Kind == PastRange && slices.ContainsFunc(b.Person.Limits, func(l human.Limit) bool { return l.Motion == sp.fault.Motion })
+		t.blame(sp.fault, own, sw.Travel[i])
+		if !sp.fault.Placed() {
+			continue
 		}
-		if fault.Placed() {
-			w.see(t, s, &pl)
+		sp.angle, sp.along, sp.slack = angleOf(f.out.Action, &pl), pl.Along, slack(&pl)
+		if t.HasAxis {
+			sp.misaligned, sp.off = s.misalignment(&pl), r3.Sub(pl.Joint, s.Axis)
 		}
 	}
-	w.finish(t, s)
 	if t.Positions == 0 {
 		t.Err = errors.New("the machine cannot be brought anywhere on its travel")
+		return
 	}
-	t.OwnLimit = t.Worst.Kind == PastRange && slices.ContainsFunc(b.Person.Limits, func(l human.Limit) bool { return l.Motion == t.Worst.Motion })
+	t.use(spots, sw.Travel)
+	t.measure(spots, s, b.Ranges[rangeOf(f.out.Action)])
 }
 
-// blame notes a fault. Out of reach is told before past a limit, and of each
-// the worst.
-func (t *Trial) blame(f Fault, at float64) {
-	var worse bool
-	if f.Placed() {
-		worse = t.Unreached == 0 && f.By > float64(t.Beyond)
+// blame notes a fault. A limit on the person's own sheet is told before out of
+// reach, that before a usual limit, and of each the worst.
+func (t *Trial) blame(f Fault, own bool, at float64) {
+	rank := 0
+	switch {
+	case f.Kind == NoFault:
+		return
+	case own:
+		rank = 3
+		t.OwnBeyond = max(t.OwnBeyond, planar.Angle(f.By))
+	case f.Placed():
+		rank = 1
 		t.Beyond = max(t.Beyond, planar.Angle(f.By))
-	} else {
-		worse = t.Unreached == 0 || f.By > t.Short
+	default:
+		rank = 2
 		t.Unreached++
 		t.Short = max(t.Short, f.By)
 	}
-	if worse {
-		t.Worst, t.WorstAt = f, at
+	if rank > t.rank || rank == t.rank && f.By > t.Worst.By {
+		t.rank, t.Worst, t.WorstAt = rank, f, at
 	}
 }
 
-// walk is what is carried from position to position.
-type walk struct {
-	action    human.Action
-	interval  human.Interval
-	seen      bool
-	low, high planar.Angle
-	near, far float64 // of a pad along its limb
-	start     float64 // of the present stretch without a fault
-	open      bool
-}
-
-// free lengthens or ends the stretch without a fault.
-func (w *walk) free(t *Trial, ok bool, at float64) {
-	if ok && !w.open {
-		w.start = at
-	}
-	w.open = ok
-	if ok && at-w.start > t.Usable[1]-t.Usable[0] {
-		t.Usable = [2]float64{w.start, at}
-	}
-}
-
-func (w *walk) see(t *Trial, s *Setup, pl *Placement) {
-	angle := angleOf(w.action, pl)
-	if !w.seen {
-		w.low, w.high, t.From = angle, angle, angle
-		w.near, w.far = pl.Along, pl.Along
-		t.Margin = slack(pl)
-	}
-	w.seen = true
-	w.low, w.high, t.To = min(w.low, angle), max(w.high, angle), angle
-	w.near, w.far = min(w.near, pl.Along), max(w.far, pl.Along)
-	t.Margin = min(t.Margin, slack(pl))
-	if d, has := s.Misalignment(pl); has && d >= t.Misaligned {
-		t.HasAxis, t.Misaligned = true, d
-		off := r3.Sub(pl.Joint, s.Axis)
-		t.Ahead, t.Up = off.X*s.Station.ahead(), off.Y
-		if s.Station.FromFront {
-			t.Ahead = off.Z
+// use finds the longest stretch of the travel without a fault.
+func (t *Trial) use(spots []spot, travel []float64) {
+	t.first, t.last = 0, -1
+	start := -1
+	for i := range spots {
+		switch {
+		case !spots[i].clean():
+			start = -1
+			continue
+		case start < 0:
+			start = i
+		}
+		if t.last < 0 || travel[i]-travel[start] > t.Usable[1]-t.Usable[0] {
+			t.first, t.last, t.Usable = start, i, [2]float64{travel[start], travel[i]}
 		}
 	}
 }
 
-func (w *walk) finish(t *Trial, s *Setup) {
-	t.HasPad = s.Station.Contact == Pad && s.Station.On != OnShoulders && s.Station.On != OnHips
-	t.HasMargin = w.seen && s.straightens()
-	if !w.seen {
+// measure fills in what holds over the stretch without a fault, or where there
+// is none over all positions in which the body can be placed.
+func (t *Trial) measure(spots []spot, s *Setup, limits human.Interval) {
+	if t.last >= 0 {
+		spots = spots[t.first : t.last+1]
+	}
+	spots = slices.DeleteFunc(slices.Clone(spots), func(sp spot) bool { return !sp.fault.Placed() })
+	lo, hi := limits.Min.Angle, limits.Max.Angle
+	t.Range = [2]planar.Angle{lo, hi}
+	if len(spots) == 0 {
 		return
 	}
-	t.Creep = w.far - w.near
-	lo, hi := w.interval.Min.Angle, w.interval.Max.Angle
-	t.Range = [2]planar.Angle{lo, hi}
-	t.Covered = float64(max(0, min(w.high, hi)-max(w.low, lo))) / float64(hi-lo)
+	first, last := &spots[0], &spots[len(spots)-1]
+	t.HasMargin, t.Margin, t.From, t.To = s.straightens(), first.slack, first.angle, last.angle
+	low, high, near, far := first.angle, first.angle, first.along, first.along
+	for i := range spots {
+		sp := &spots[i]
+		low, high, near, far = min(low, sp.angle), max(high, sp.angle), min(near, sp.along), max(far, sp.along)
+		t.Margin = min(t.Margin, sp.slack)
+		if sp.misaligned >= t.Misaligned {
+			t.Misaligned, t.Ahead, t.Up = sp.misaligned, sp.off.X*s.Station.ahead(), sp.off.Y
+			if s.Station.FromFront {
+				t.Ahead = sp.off.Z
+			}
+		}
+	}
+	t.Creep = far - near
+	t.Covered = float64(max(0, min(high, hi)-max(low, lo))) / float64(hi-lo)
 }
 
 // slack is how much shorter a limb reaches than straight, m.

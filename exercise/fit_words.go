@@ -16,11 +16,16 @@ const straightBy = 0.010
 // fits, what else the person's sheet says.
 func (f *Fitting) Words() []string {
 	words := []string{f.search()}
-	if f.Fits {
-		words = append(words, fmt.Sprintf("%s of them fit: the body reaches the contact all the way and no joint passes its limit.", number(f.Fit)))
-	} else {
-		words = append(words, "Nothing fits: every setting has the body out of reach or past a limit somewhere. The least bad one is shown.")
-		words = append(words, f.Help...)
+	fits := fmt.Sprintf("over %.0f %% of the travel or more the body reaches the contact and no joint passes its usual limit, and none on the person's own sheet anywhere.", 100*f.Enough)
+	switch {
+	case f.Fits && f.Tried == 1:
+		words = append(words, "It fits: "+fits)
+	case f.Fits:
+		words = append(words, fmt.Sprintf("%s of %s tried fit: %s", number(f.Fit), number(f.Tried), fits))
+	case f.Tried == 1:
+		words = append(append(words, "It does not fit. Fitting means that "+fits), f.Help...)
+	default:
+		words = append(append(words, "Nothing fits; the least bad choice is shown. Fitting means that "+fits), f.Help...)
 	}
 	if f.Failed > 0 {
 		words = append(words, fmt.Sprintf("The machine itself cannot be set to %s of them.", number(f.Failed)))
@@ -45,7 +50,7 @@ func (f *Fitting) search() string {
 
 // Order tells in which order the search weighs what it finds.
 func (f *Fitting) Order() string {
-	order := []string{"reach all the way", "joints within their limits", fmt.Sprintf("joint in line with the machine's axis (within %.0f mm counts as in line)", 1000*InLine)}
+	order := []string{"limits on the person's own sheet", "travel that can be used", fmt.Sprintf("joint in line with the machine's axis (within %.0f mm counts as in line)", 1000*InLine)}
 	if f.Aim != NoAim {
 		order = append(order, "the aim: "+f.aimWords())
 	}
@@ -73,7 +78,7 @@ func (f *Fitting) Reasons(t *Trial) []string {
 	if t.Err != nil {
 		return []string{"The machine cannot be set so: " + t.Err.Error() + "."}
 	}
-	out := f.wrong(t)
+	out := t.wrong()
 	if t.HasAxis {
 		out = append(out, t.alignment())
 	}
@@ -88,26 +93,34 @@ func (f *Fitting) Reasons(t *Trial) []string {
 		out = append(out, f.loads(t))
 	}
 	if len(t.Same) > 0 {
-		out = append(out, fmt.Sprintf("%s makes no difference to any of this; any value serves.", sentence(strings.Join(t.Same, ", "))))
+		same := sentence(enumerated(t.Same)) + " may stand anywhere: the fit stays as it is"
+		if f.Aim == NoAim {
+			same += "; what it does to the load, a search with an aim looks at"
+		}
+		out = append(out, same+".")
 	}
 	return out
 }
 
-// wrong tells what keeps a choice from fitting.
-func (f *Fitting) wrong(t *Trial) []string {
-	if t.Fits() {
-		return nil
+// wrong tells what is out of reach or past a limit, and what is left.
+func (t *Trial) wrong() []string {
+	if t.Worst.Kind == NoFault {
+		return []string{fmt.Sprintf("All %.0f mm of the travel can be used.", 1000*t.Travel)}
 	}
-	what := sentence(t.Worst.String())
-	if t.Worst.Kind == PastRange && !t.OwnLimit {
-		what += ", the usual one for the sex and age"
+	var out []string
+	switch {
+	case t.Used() == 0:
+		out = append(out, "No part of the travel can be used.")
+	default:
+		out = append(out, fmt.Sprintf("Usable from %.0f to %.0f of %.0f mm of travel.", 1000*t.Usable[0], 1000*t.Usable[1], 1000*t.Travel))
 	}
-	out := []string{fmt.Sprintf("Does not fit: at %.0f of %.0f mm of travel %s.", 1000*t.WorstAt, 1000*t.Travel, lowerFirst(what))}
-	if t.Unreached > 0 {
-		out = append(out, fmt.Sprintf("Out of reach over %.0f %% of the travel.", 100*float64(t.Unreached)/float64(t.Positions)))
+	what := lowerFirst(t.Worst.String())
+	if t.rank == 1 {
+		what += ", the usual one for the sex and age; stop before it"
 	}
-	if t.Worst.Kind != PastRange && t.Beyond > 0 {
-		out = append(out, fmt.Sprintf("Elsewhere a joint goes %.0f° past its limit.", t.Beyond.Degrees()))
+	out = append(out, fmt.Sprintf("Worst at %.0f mm: %s.", 1000*t.WorstAt, what))
+	if t.OwnBeyond > 0 {
+		out = append(out, "That limit is on the person's own sheet: do not use it so without stops that keep clear of it.")
 	}
 	return out
 }
@@ -180,6 +193,7 @@ func (f *Fitting) Trade(t *Trial) string {
 	if t.HasAxis && best.HasAxis {
 		note(1000*(best.Misaligned-t.Misaligned), 1, "brings the "+t.Joint+" %.0f mm nearer the axis", "leaves the "+t.Joint+" %.0f mm further from the axis")
 	}
+	note(100*(t.Used()-best.Used()), 1, "lets %.0f %% more of the travel be used", "lets %.0f %% less of the travel be used")
 	note((t.swept() - best.swept()).Degrees(), 1, "covers %.0f° more of the range", "covers %.0f° less of the range")
 	if t.HasMargin && best.HasMargin {
 		note(1000*(t.Margin-best.Margin), 5, "stays %.0f mm further from a straight limb", "comes %.0f mm closer to a straight limb")

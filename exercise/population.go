@@ -12,7 +12,7 @@ import (
 
 // PopulationPositions is the number of positions along the travel at which the
 // people of a population check are placed.
-const PopulationPositions = 7
+const PopulationPositions = 11
 
 // MostPlaces is the number of choices of the settings up to which a population
 // check tries every one; of finer settings it takes evenly spaced values.
@@ -28,6 +28,7 @@ type PopulationOptions struct {
 	Draws    int           // people; 0 is 10,000
 	Seed     uint64
 	Within   float64 // m, of a joint from the machine's axis; 0 is Nearby
+	Enough   float64 // share of the travel that must be usable, above a half; 0 is Enough
 	Held     []Chosen
 	Workers  int                   // 0 is one for each processor
 	Progress func(done, total int) // of people; may be nil
@@ -43,6 +44,7 @@ type Coverage struct {
 	Seed     uint64
 	HasAxis  bool
 	Within   float64 // m; with HasAxis
+	Enough   float64 // share of the travel
 
 	All, Women, Men Served
 	Values          [][]ValueServed // by dial and value
@@ -89,7 +91,7 @@ func (s Served) Between() (low, high float64) {
 type ValueServed struct {
 	Served    int
 	Only      int     // of them, served by no other value of the setting
-	Low, High float64 // m, height: one in 20 of them is shorter, one in 20 taller; 0 for nobody
+	Low, High float64 // m, height: one in 20 of them is shorter, one in 20 taller; 0 for fewer than 20 people
 }
 
 // Reason is what is wrong for people the machine does not fit, at the setting
@@ -108,10 +110,11 @@ type InTheWay struct {
 }
 
 // Population draws people from the survey and counts whom the machine fits at
-// some choice of its settings: the body reaches the contact at every position,
-// no joint passes the usual range of motion of the sex, and the joint that
-// should be in line with the machine's axis is within o.Within of it. The same
-// input gives the same outcome whatever the number of workers.
+// some choice of its settings: over one stretch of o.Enough of the travel or more
+// the body reaches the contact, no joint passes the usual range of motion of the
+// sex, and the joint that should be in line with the machine's axis is within
+// o.Within of it. The same input gives the same outcome whatever the number of
+// workers.
 //
 // The settings are tried at PopulationPositions positions of the travel, which
 // build must use, and beyond MostPlaces choices at evenly spaced values only.
@@ -120,12 +123,15 @@ func Population(ctx context.Context, dials []Dial, build Build, o PopulationOpti
 	if o.Draws == 0 {
 		o.Draws = 10_000
 	}
+	if o.Enough == 0 {
+		o.Enough = Enough
+	}
 	if o.Within == 0 {
 		o.Within = Nearby
 	}
 	thin, picks, possible := thinned(dials)
-	c := &crowd{within: o.Within, people: draw(o), ranges: usualRanges()}
-	c.out = &Coverage{Dials: thin, Held: o.Held, Sex: o.Sex, Draws: o.Draws, Seed: o.Seed, Within: o.Within, Possible: possible}
+	c := &crowd{within: o.Within, enough: o.Enough, people: draw(o), ranges: usualRanges()}
+	c.out = &Coverage{Dials: thin, Held: o.Held, Sex: o.Sex, Draws: o.Draws, Seed: o.Seed, Within: o.Within, Enough: o.Enough, Possible: possible}
 	if err := c.settle(ctx, dials, picks, build); err != nil {
 		return nil, err
 	}

@@ -74,9 +74,9 @@ func average(sex reference.Sex, d reference.Dimension) float64 {
 func (c *crowd) judge(person human.Drawn) verdict {
 	b := c.body(person)
 	least, v := math.Inf(1), verdict{}
-	for _, s := range c.places {
-		if bad, reason := s.complaint(b, c.within); bad < least {
-			least, v.reason = bad, reason
+	for p := range c.places {
+		if lost, reason := c.places[p].complaint(b, c.within); lost < least {
+			least, v.reason = lost, reason
 		}
 	}
 	for d := range reference.NumDimensions {
@@ -86,42 +86,33 @@ func (c *crowd) judge(person human.Drawn) verdict {
 		other := person
 		other.Size[d] = average(person.Sex, d)
 		changed := c.body(other)
-		v.frees[d] = changed.Links != b.Links && slices.ContainsFunc(c.places, func(s *Setup) bool { return s.suits(changed, c.within) })
+		v.frees[d] = changed.Links != b.Links && slices.ContainsFunc(c.places, func(s stand) bool { return s.suits(changed, c.within, c.enough) })
 	}
 	return v
 }
 
-// complaint returns how bad a place is for a body and its worst fault. Out of
-// reach is worse than past a limit, and that worse than out of line.
-func (s *Setup) complaint(b *human.Body, within float64) (bad float64, reason string) {
-	var pl Placement
-	for i := range s.points {
-		f, off := s.misfit(&pl, b, i, within)
-		var here float64
-		switch {
-		case !f.Placed():
-			here = 2000 + f.By
-		case f.Kind == PastRange:
-			here = 1000 + f.By
-		case off > 0:
-			here = off
-		}
-		if here > bad {
-			bad, reason = here, s.inShort(f, i)
+// complaint returns the share of the travel that a body cannot use at a place,
+// and what ends the stretch that it can on the side where more is lost.
+func (s *stand) complaint(b *human.Body, within float64) (lost float64, reason string) {
+	first, last := s.stretch(b, within)
+	at, where := s.middle(), "midway"
+	if last >= first {
+		at, where = first-1, "at the start"
+		if end := len(s.travel) - 1; s.used(last, end) > s.used(0, first) {
+			at, where = last+1, "at the end"
 		}
 	}
-	return bad, reason
+	if at < 0 {
+		return 0, ""
+	}
+	var pl Placement
+	f, off := s.misfit(&pl, b, at, within)
+	// Where nothing can be used at all the smaller fault is the less bad.
+	return 1 - s.used(first, last) + 1e-3*(f.By+off), s.inShort(f, where)
 }
 
 // inShort names a fault and where on the travel it is, without its size.
-func (s *Setup) inShort(f Fault, i int) string {
-	where := "midway"
-	switch i {
-	case 0:
-		where = "at the start"
-	case len(s.points) - 1:
-		where = "at the end"
-	}
+func (s *stand) inShort(f Fault, where string) string {
 	switch f.Kind {
 	case TooFar:
 		return fmt.Sprintf("the %v is too short to reach %s", f.Limb, where)
@@ -130,7 +121,7 @@ func (s *Setup) inShort(f Fault, i int) string {
 	case OffLimb:
 		return fmt.Sprintf("the pad lies beyond the %v %s", s.Station.On, where)
 	case PastRange:
-		return fmt.Sprintf("%v past the usual %.0f° %s", f.Motion, f.Limit.Degrees(), where)
+		return fmt.Sprintf("%v past the usual limit %s", f.Motion, where)
 	}
 	return fmt.Sprintf("the %s is too far from the machine's axis", s.jointInLine())
 }

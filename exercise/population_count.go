@@ -15,11 +15,18 @@ import (
 type crowd struct {
 	out    *Coverage
 	within float64
+	enough float64
 	people []human.Drawn
 	ranges map[reference.Sex]human.Ranges
-	places []*Setup  // that differ in where they put the body
+	places []stand   // that differ in where they put the body
 	at     [][][]int // by dial and value: the places it can lead to
 	fits   []bool    // by person, then place
+}
+
+// stand is a setup and the travel at its positions, m.
+type stand struct {
+	*Setup
+	travel []float64
 }
 
 // settle sets the machine up for every choice and keeps what differs.
@@ -41,12 +48,12 @@ func (c *crowd) settle(ctx context.Context, dials []Dial, picks [][]int, build B
 			real[d] = picks[d][choice[d]]
 			k /= len(picks[d])
 		}
-		s, _, err := build(slices.Clone(real))
+		s, sw, err := build(slices.Clone(real))
 		if err != nil {
 			out.Failed, broken = out.Failed+1, err
 			continue
 		}
-		p := c.placeOf(s)
+		p := c.placeOf(stand{s, sw.Travel})
 		for d, v := range choice {
 			if !slices.Contains(c.at[d][v], p) {
 				c.at[d][v] = append(c.at[d][v], p)
@@ -62,7 +69,7 @@ func (c *crowd) settle(ctx context.Context, dials []Dial, picks [][]int, build B
 
 // placeOf returns the number of the place a setup puts the body in, a new one
 // if none yet is the same.
-func (c *crowd) placeOf(s *Setup) int {
+func (c *crowd) placeOf(s stand) int {
 	for i, p := range c.places {
 		if p.Exercise == s.Exercise && p.space == s.space && p.Axis == s.Axis && slices.Equal(p.points, s.points) && reflect.DeepEqual(p.Station, s.Station) {
 			return i
@@ -75,8 +82,8 @@ func (c *crowd) placeOf(s *Setup) int {
 // tryOn fills in at which places person i fits.
 func (c *crowd) tryOn(i int) {
 	b := c.body(c.people[i])
-	for p, s := range c.places {
-		c.fits[i*len(c.places)+p] = s.suits(b, c.within)
+	for p := range c.places {
+		c.fits[i*len(c.places)+p] = c.places[p].suits(b, c.within, c.enough)
 	}
 }
 
@@ -84,24 +91,48 @@ func (c *crowd) body(d human.Drawn) *human.Body {
 	return &human.Body{Links: human.LinksOf(d.Size), Ranges: c.ranges[d.Sex]}
 }
 
-// suits reports whether a body fits a place. The ends of the travel, where most
-// fail, are looked at first.
-func (s *Setup) suits(b *human.Body, within float64) bool {
+// suits reports whether a body can use enough of the travel: it is without a
+// fault, and its joint within so many metres of the machine's axis, over one
+// stretch of that share, which has the middle of the travel in it if the share
+// is above a half.
+func (s *stand) suits(b *human.Body, within, enough float64) bool {
+	first, last := s.stretch(b, within)
+	return s.used(first, last) >= enough-1e-9 // rounding
+}
+
+// stretch returns the first and last position of the stretch without a fault
+// about the middle of the travel; last is before first if there is none.
+func (s *stand) stretch(b *human.Body, within float64) (first, last int) {
 	var pl Placement
-	last := len(s.points) - 1
-	for k := range s.points {
-		i := k
-		switch k {
-		case 1:
-			i = last
-		case last:
-			i = 1
-		}
-		if f, off := s.misfit(&pl, b, i, within); f.Kind != NoFault || off > 0 {
-			return false
-		}
+	ok := func(i int) bool {
+		f, off := s.misfit(&pl, b, i, within)
+		return f.Kind == NoFault && off == 0
 	}
-	return true
+	first = s.middle()
+	if !ok(first) {
+		return first, first - 1
+	}
+	for last = first; last+1 < len(s.travel) && ok(last+1); {
+		last++
+	}
+	for first > 0 && ok(first-1) {
+		first--
+	}
+	return first, last
+}
+
+func (s *stand) middle() int {
+	half := s.travel[len(s.travel)-1] / 2
+	return slices.IndexFunc(s.travel, func(x float64) bool { return x >= half })
+}
+
+// used returns the share of the travel from one position to another.
+func (s *stand) used(first, last int) float64 {
+	whole := s.travel[len(s.travel)-1]
+	if last < first || whole <= 0 {
+		return 0
+	}
+	return (s.travel[last] - s.travel[first]) / whole
 }
 
 // misfit returns what is wrong at a position: a fault, or by how much the joint
@@ -153,6 +184,9 @@ func (c *crowd) count() {
 	}
 	for d := range heights {
 		for v, h := range heights[d] {
+			if len(h) < fewest {
+				continue
+			}
 			slices.Sort(h)
 			out.Values[d][v].Low, out.Values[d][v].High = quantile(h, 0.05), quantile(h, 0.95)
 		}
@@ -168,12 +202,11 @@ func (s *Served) add(served bool) {
 	}
 }
 
-// quantile returns the value below which a share of sorted numbers lie; 0 of
-// none.
+// fewest is how many people must be served for one in 20 of them to be somebody.
+const fewest = 20
+
+// quantile returns the value below which a share of sorted numbers lie.
 func quantile(sorted []float64, share float64) float64 {
-	if len(sorted) == 0 {
-		return 0
-	}
 	return sorted[int(math.Round(share*float64(len(sorted)-1)))]
 }
 

@@ -24,6 +24,7 @@ type PeopleDocument struct {
 	Draws      int                `json:"draws"`
 	Seed       uint64             `json:"seed"`
 	Within     *float64           `json:"axis_within_m"`
+	Enough     float64            `json:"travel_needed_share"`
 	Possible   int                `json:"possible_choices"`
 	Tried      int                `json:"tried_choices"`
 	Places     int                `json:"different_places"`
@@ -81,7 +82,7 @@ type InTheWayDocument struct {
 // Document returns the outcome as data.
 func (c *Coverage) Document(machine string, cautions []string) *PeopleDocument {
 	d := &PeopleDocument{Format: PeopleFormat, Machine: machine, Exercise: c.Exercise.String(), Sex: SexWord(c.Sex), Draws: c.Draws, Seed: c.Seed,
-		Possible: c.Possible, Tried: c.Tried, Places: c.Places, Held: chosenDocuments(c.Held),
+		Enough: c.Enough, Possible: c.Possible, Tried: c.Tried, Places: c.Places, Held: chosenDocuments(c.Held),
 		All: c.All.document(), Women: c.Women.document(), Men: c.Men.document(), Settings: []SettingDocument{}, Examined: c.Examined,
 		Reasons: []ReasonDocument{}, Dimensions: []InTheWayDocument{}, Words: c.Words(), Limits: c.Limits(), Cautions: append([]string{}, cautions...)}
 	if c.HasAxis {
@@ -115,7 +116,7 @@ func (c *Coverage) settingDocument(k int) SettingDocument {
 	for v := range c.Values[k] {
 		s := &c.Values[k][v]
 		e := ValueServedDocument{Value: c.Dials[k].Values[v], Served: float64(s.Served) / all, Only: float64(s.Only) / all}
-		if s.Served > 0 {
+		if s.High > 0 {
 			e.Low, e.High = &s.Low, &s.High
 		}
 		d.Values = append(d.Values, e)

@@ -13,7 +13,7 @@ func (c *Coverage) Words() []string {
 	if c.Women.People > 0 && c.Men.People > 0 {
 		words = append(words, fmt.Sprintf("Women %s, men %s.", percent(c.Women), percent(c.Men)))
 	}
-	fits := "Fitting means that the body reaches the contact all the way and no joint passes its usual range"
+	fits := fmt.Sprintf("Fitting means that over %.0f %% of the travel or more the body reaches the contact and no joint passes its usual range", 100*c.Enough)
 	if c.HasAxis {
 		fits += fmt.Sprintf(", with the joint within %.0f mm of the machine's axis", 1000*c.Within)
 	}
@@ -52,6 +52,9 @@ func (c *Coverage) causes() []string {
 	share := func(n int) string { return fmt.Sprintf("%.0f %%", 100*float64(n)/float64(c.Examined)) }
 	var why, way []string
 	for _, r := range c.Reasons[:min(3, len(c.Reasons))] {
+		if 100*r.People < c.Examined && len(why) > 0 {
+			break // less than one in a hundred
+		}
 		why = append(why, fmt.Sprintf("%s (%s)", r.Text, share(r.People)))
 	}
 	for _, d := range c.Dimensions[:min(3, len(c.Dimensions))] {

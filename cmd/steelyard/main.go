@@ -21,6 +21,8 @@ import (
 // command is the whole command line.
 type command struct {
 	Evaluate evaluateVerb `cmd:"" help:"Compute the force at the contact through the travel of a machine."`
+	Fit      fitVerb      `cmd:"" help:"Find the settings of a machine that fit a person."`
+	People   peopleVerb   `cmd:"" help:"Say what share of people a machine fits, and what shuts out the rest."`
 	Check    checkVerb    `cmd:"" help:"Say in plain words what was understood of sheets, and what is missing."`
 	Sheet    sheetVerb    `cmd:"" help:"Print a commented example of a sheet, or its JSON Schema."`
 }
