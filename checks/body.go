@@ -110,3 +110,48 @@ func (e Engine) ask(name string, doc, answer any) error {
 func tripleOf(v r3.Vec) Triple { return Triple{v.X, v.Y, v.Z} }
 
 func vectorOf(t Triple) r3.Vec { return r3.Vec{X: t[0], Y: t[1], Z: t[2]} }
+
+// Hold is a machine and the arm that holds its handle, with the joint moments
+// to be tried on both as one system.
+type Hold struct {
+	Machine  Case      `json:"machine"`
+	Segments []Segment `json:"segments"` // the trunk first
+	Root     Triple    `json:"root"`     // m, how far the trunk has moved
+	Grip     Triple    `json:"grip"`     // m, in the anatomical position
+	Handle   Triple    `json:"handle"`   // m, in the machine's measured pose
+	Trunk    int       `json:"trunk"`    // how many hinges are the trunk's, which is held
+	Instants []Instant `json:"instants"`
+}
+
+// Instant is the machine's driver and the limb's hinges at one time.
+type Instant struct {
+	At      float64   `json:"at"`      // rad or m
+	Rate    float64   `json:"rate"`    // rad/s or m/s
+	Angles  []float64 `json:"angles"`  // rad, by hinge, the trunk's included
+	Rates   []float64 `json:"rates"`   // rad/s
+	Moments []float64 `json:"moments"` // N m, by hinge of the arm
+}
+
+// Held is what becomes of one instant.
+type Held struct {
+	Gap    float64   `json:"gap"`    // m, between grip and handle
+	Slip   float64   `json:"slip"`   // m/s, between them
+	Force  Triple    `json:"force"`  // N, of the handle on the hand
+	Driver float64   `json:"driver"` // rad/s² or m/s²
+	Hinges []float64 `json:"hinges"` // rad/s², of the arm
+	Loose  float64   `json:"loose"`  // the greatest acceleration of all without the moments
+}
+
+// SimbodyHold joins machine and arm.
+var SimbodyHold = Engine{"Simbody", []string{"build/body", "joined"}}
+
+// Hold returns what becomes of each instant.
+func (e Engine) Hold(h Hold) (out []Held, err error) {
+	if err := e.ask(h.Machine.Name, h, &out); err != nil {
+		return nil, err
+	}
+	if len(out) != len(h.Instants) {
+		return nil, fmt.Errorf("checks: %s with %s: %d instants for %d asked", h.Machine.Name, e.Name, len(out), len(h.Instants))
+	}
+	return out, nil
+}

@@ -37,7 +37,7 @@ compile() { # program source...
 
 mkdir -p build
 compile build/simbody simbody/*.cc
-compile build/body simbody/body/*.cc
+compile build/body simbody/body/*.cc simbody/case.cc simbody/machine.cc
 
 rm -f build/*.txt
 status=0

@@ -9,16 +9,16 @@ static Body::Rigid bodyOf(const SegmentSpec& s) {
 
 Chain::Chain(SimbodyMatterSubsystem& matter, MobilizedBodyIndex parent, const std::vector<SegmentSpec>& segments) {
     for (const SegmentSpec& s : segments) {
-        Link link{vec(s.joint), vec(s.com), {}, {}};
+        Part part{vec(s.joint), vec(s.com), {}, {}};
         for (size_t k = 0; k < s.axes.size(); k++) {
             const Body body = k + 1 < s.axes.size() ? Body(Body::Massless()) : Body(bodyOf(s));
-            const Transform at(Rotation(UnitVec3(vec(s.axes[k])), ZAxis), link.joint);
+            const Transform at(Rotation(UnitVec3(vec(s.axes[k])), ZAxis), part.joint);
             parent = MobilizedBody::Pin(matter.updMobilizedBody(parent), at, body, at).getMobilizedBodyIndex();
-            link.hinges.push_back(parent);
+            part.hinges.push_back(parent);
         }
         if (s.axes.empty())
-            parent = MobilizedBody::Weld(matter.updMobilizedBody(parent), link.joint, bodyOf(s), link.joint).getMobilizedBodyIndex();
-        link.body = parent;
-        links.push_back(link);
+            parent = MobilizedBody::Weld(matter.updMobilizedBody(parent), part.joint, bodyOf(s), part.joint).getMobilizedBodyIndex();
+        part.body = parent;
+        parts.push_back(part);
     }
 }

@@ -9,9 +9,9 @@
 
 inline SimTK::Vec3 vec(const Triple& t) { return {t[0], t[1], t[2]}; }
 
-// Link is one segment: the bodies of its hinges, of which all but the last are
+// Part is one segment: the bodies of its hinges, of which all but the last are
 // massless, or one weld.
-struct Link {
+struct Part {
     SimTK::Vec3 joint, com;
     std::vector<SimTK::MobilizedBodyIndex> hinges;
     SimTK::MobilizedBodyIndex body;
@@ -19,5 +19,5 @@ struct Link {
 
 struct Chain {
     Chain(SimTK::SimbodyMatterSubsystem& matter, SimTK::MobilizedBodyIndex root, const std::vector<SegmentSpec>& segments);
-    std::vector<Link> links;
+    std::vector<Part> parts;
 };

@@ -17,8 +17,8 @@ void Inverse::move(const MotionSpec& m) {
     base.setQFromVector(state, Vector(vec(m.root[0])));
     base.setUFromVector(state, Vector(vec(m.root[1])));
     size_t i = 0;
-    for (const Link& link : chain->links)
-        for (const MobilizedBodyIndex k : link.hinges) {
+    for (const Part& part : chain->parts)
+        for (const MobilizedBodyIndex k : part.hinges) {
             MobilizedBody& hinge = matter.updMobilizedBody(k);
             hinge.lockAt(state, m.accelerations.at(i), Motion::Acceleration);
             hinge.setOneQ(state, 0, m.angles.at(i));
@@ -31,7 +31,7 @@ std::vector<Answer> Inverse::solve(const MotionSpec& m) {
     move(m);
     hand.clearAllForces(state);
     system.realize(state, Stage::Velocity);
-    const MobilizedBody& loaded = matter.getMobilizedBody(chain->links.at(m.load.segment).body);
+    const MobilizedBody& loaded = matter.getMobilizedBody(chain->parts.at(m.load.segment).body);
     hand.setOneBodyForce(state, loaded, SpatialVec(vec(m.load.moment), Vec3(0)));
     hand.addForceToBodyPoint(state, loaded, vec(m.load.at), vec(m.load.force));
     system.realize(state, Stage::Acceleration);
@@ -39,13 +39,13 @@ std::vector<Answer> Inverse::solve(const MotionSpec& m) {
     Vector motors;
     matter.findMotionForces(state, motors);
     std::vector<Answer> out;
-    for (const Link& link : chain->links) {
-        const MobilizedBody& b = matter.getMobilizedBody(link.body);
+    for (const Part& part : chain->parts) {
+        const MobilizedBody& b = matter.getMobilizedBody(part.body);
         const SpatialVec inner = b.findMobilizerReactionOnBodyAtMInGround(state);
-        Answer a{b.findStationLocationInGround(state, link.joint), b.findStationLocationInGround(state, link.com),
+        Answer a{b.findStationLocationInGround(state, part.joint), b.findStationLocationInGround(state, part.com),
                  b.getBodyAngularVelocity(state), b.getBodyAngularAcceleration(state), inner[1], inner[0], {}};
         // The engine reports them with the sign of the left-hand side.
-        for (const MobilizedBodyIndex k : link.hinges)
+        for (const MobilizedBodyIndex k : part.hinges)
             a.hinges.push_back(-matter.getMobilizedBody(k).getOneFromUPartition(state, 0, motors));
         out.push_back(a);
     }

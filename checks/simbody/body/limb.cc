@@ -18,3 +18,13 @@ Limb readLimb(std::istream& in) {
     const json j = json::parse(in);
     return {j.at("gravity"), j.at("segments").get<std::vector<SegmentSpec>>(), j.at("motions").get<std::vector<MotionSpec>>()};
 }
+
+void from_json(const json& j, Instant& i) {
+    i = {j.at("at"), j.at("rate"), j.at("angles"), j.at("rates"), j.at("moments")};
+}
+
+Hold readHold(std::istream& in) {
+    const json j = json::parse(in);
+    return {j.at("machine").dump(), j.at("segments").get<std::vector<SegmentSpec>>(), j.at("root"), j.at("grip"), j.at("handle"),
+            j.at("trunk"), j.at("instants").get<std::vector<Instant>>()};
+}

@@ -5,6 +5,7 @@
 
 #include <array>
 #include <istream>
+#include <string>
 #include <vector>
 
 using Triple = std::array<double, 3>;
@@ -34,3 +35,22 @@ struct Limb {
 };
 
 Limb readLimb(std::istream& in);
+
+// Instant is the machine's driver and the arm's hinges at one instant. The
+// moments are those in the arm's own hinges; the trunk's are locked.
+struct Instant {
+    double at, rate;
+    std::vector<double> angles, rates, moments;
+};
+
+// Hold is a trunk and arm that hold a machine's handle. The machine is a text
+// for readCase.
+struct Hold {
+    std::string machine;
+    std::vector<SegmentSpec> segments;
+    Triple root, grip, handle;
+    int trunk;  // hinges of it
+    std::vector<Instant> instants;
+};
+
+Hold readHold(std::istream& in);

@@ -1,9 +1,12 @@
-// Inverse dynamics of limbs with Simbody: reads a limb on standard input and
-// writes its answers on standard output (both formats are in ../../body.go).
+// Inverse dynamics of limbs with Simbody or, with any argument, an arm and the
+// machine it holds as one system: reads a document on standard input and writes
+// the answers on standard output (formats in ../../body.go).
 #include <iostream>
 #include <nlohmann/json.hpp>
+#include <sstream>
 
 #include "inverse.h"
+#include "joined.h"
 
 using nlohmann::json;
 
@@ -22,13 +25,30 @@ static json written(const std::vector<Answer>& answers) {
     return out;
 }
 
-int main() {
+static json written(const JoinedAnswer& a) {
+    return {{"gap", a.gap}, {"slip", a.slip}, {"driver", a.driver}, {"loose", a.loose}, {"hinges", a.hinges}, {"force", written(a.force)}};
+}
+
+static json inverse() {
+    const Limb l = readLimb(std::cin);
+    Inverse inverse(l);
+    json out = json::array();
+    for (const MotionSpec& m : l.motions) out.push_back(written(inverse.solve(m)));
+    return out;
+}
+
+static json joined() {
+    const Hold h = readHold(std::cin);
+    std::istringstream machine(h.machine);
+    Joined joined(readCase(machine), h);
+    json out = json::array();
+    for (const Instant& i : h.instants) out.push_back(written(joined.solve(i)));
+    return out;
+}
+
+int main(int argc, char**) {
     try {
-        const Limb l = readLimb(std::cin);
-        Inverse inverse(l);
-        json out = json::array();
-        for (const MotionSpec& m : l.motions) out.push_back(written(inverse.solve(m)));
-        std::cout << out << "\n";
+        std::cout << (argc > 1 ? joined() : inverse()) << "\n";
     } catch (const std::exception& e) {
         std::cerr << "simbody: " << e.what() << "\n";
         return 1;
