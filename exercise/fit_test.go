@@ -10,6 +10,7 @@ import (
 	"testing"
 
 	"github.com/santhosh-tekuri/jsonschema/v6"
+	"gonum.org/v1/gonum/spatial/r3"
 
 	"steelyard/human"
 	"steelyard/mechanism"
@@ -103,8 +104,8 @@ func TestFitLinesUpKneeAsGeometryDemands(t *testing.T) {
 	if !f.Proven || f.Tried != 8 || f.Possible != 8 {
 		t.Errorf("got %d of %d tried, proven %v; want all 8", f.Tried, f.Possible, f.Proven)
 	}
-	if got.Joint != "knee" || math.Abs(math.Abs(got.Ahead)-got.Misaligned) > 1e-9 || math.Abs(got.Up) > 1e-9 {
-		t.Errorf("got %s %g ahead, %g up; want the knee, level with the axle", got.Joint, got.Ahead, got.Up)
+	if got.Joint != "knee" || math.Abs(got.Off.X-x(best)-b.Links.Thigh) > 1e-9 || math.Abs(got.Off.Y) > 1e-9 || got.Off.Z != 0 {
+		t.Errorf("got the %s off by %v; want the knee, level with the axle", got.Joint, got.Off)
 	}
 }
 
@@ -370,6 +371,23 @@ func TestPersonsOwnLimitComesFirst(t *testing.T) {
 		if !strings.Contains(text, want) {
 			t.Errorf("text lacks %q:\n%s", want, text)
 		}
+	}
+}
+
+// On a level plane the axis is upright: the hip above it is in line, and off it
+// by no more than forward and sideways.
+func TestOffAxisLeavesOutWhatRunsAlong(t *testing.T) {
+	st := onExtension(planar.Vec{X: 0.3, Y: 0.9})
+	m := legExtension(0.32)
+	m.Plane.Tilt = 90 * deg
+	st.Height = Some(0.5)
+	s, _, err := setUp(st, m)
+	if err != nil {
+		t.Fatal(err)
+	}
+	pl := Placement{Joint: r3.Add(s.Axis, r3.Vec{X: 0.03, Y: 0.5, Z: 0.04})}
+	if d, want := s.offAxis(&pl), (r3.Vec{X: 0.03, Z: 0.04}); r3.Norm(r3.Sub(d, want)) > 1e-9 || math.Abs(s.misalignment(&pl)-0.05) > 1e-9 {
+		t.Errorf("got %v, %.3f m; want %v, 0.050 m", d, s.misalignment(&pl), want)
 	}
 }
 

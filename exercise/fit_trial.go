@@ -32,7 +32,7 @@ type Trial struct {
 
 	HasAxis    bool
 	Misaligned float64 // m, worst distance of the body joint from the machine's axis
-	Ahead, Up  float64 // m, the part of it forward (of the person; outward for a sheet drawn from in front) and up
+	Off        r3.Vec  // m, from the axis to the joint: forward of the person, up, outward
 	Joint      string  // that should be in line
 	HasPad     bool
 	Creep      float64 // m, the pad moves along the limb over the travel
@@ -116,7 +116,7 @@ type spot struct {
 	along      float64      // m, of the pad along its limb
 	slack      float64      // m
 	misaligned float64      // m
-	off        r3.Vec       // m, of the joint from the machine's axis
+	off        r3.Vec       // m, see offAxis
 }
 
 func (sp *spot) clean() bool { return sp.fault.Kind == NoFault }
@@ -141,7 +141,7 @@ func (f *fitter) place(t *Trial, s *Setup, sw *mechanism.Sweep) {
 		}
 		sp.angle, sp.along, sp.slack = angleOf(f.out.Action, &pl), pl.Along, slack(&pl)
 		if t.HasAxis {
-			sp.misaligned, sp.off = s.misalignment(&pl), r3.Sub(pl.Joint, s.Axis)
+			sp.misaligned, sp.off = s.misalignment(&pl), s.offAxis(&pl)
 		}
 	}
 	if t.Positions == 0 {
@@ -213,14 +213,21 @@ func (t *Trial) measure(spots []spot, s *Setup, limits human.Interval) {
 		low, high, near, far = min(low, sp.angle), max(high, sp.angle), min(near, sp.along), max(far, sp.along)
 		t.Margin = min(t.Margin, sp.slack)
 		if sp.misaligned >= t.Misaligned {
-			t.Misaligned, t.Ahead, t.Up = sp.misaligned, sp.off.X*s.Station.ahead(), sp.off.Y
-			if s.Station.FromFront {
-				t.Ahead = sp.off.Z
-			}
+			t.Misaligned, t.Off = sp.misaligned, sp.off
 		}
 	}
 	t.Creep = far - near
 	t.Covered = float64(max(0, min(high, hi)-max(low, lo))) / float64(hi-lo)
+}
+
+// offAxis returns the shortest way from the machine's axis to the body joint (m):
+// forward of the person, up and outward.
+func (s *Setup) offAxis(pl *Placement) r3.Vec {
+	along := r3.Cross(s.space.x, s.space.y)
+	d := r3.Sub(pl.Joint, s.Axis)
+	d = r3.Sub(d, r3.Scale(r3.Dot(d, along), along))
+	d.X *= s.Station.ahead()
+	return d
 }
 
 // slack is how much shorter a limb reaches than straight, m.

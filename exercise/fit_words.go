@@ -143,10 +143,10 @@ func (t *Trial) alignment() string {
 
 func (t *Trial) whereabouts() string {
 	var parts []string
-	for _, p := range [2]struct {
+	for _, p := range [3]struct {
 		by         float64
 		more, less string
-	}{{t.Up, "above", "below"}, {t.Ahead, "in front", "behind"}} {
+	}{{t.Off.Y, "above", "below"}, {t.Off.X, "in front", "behind"}, {t.Off.Z, "further out", "further in"}} {
 		word := p.more
 		if p.by < 0 {
 			word = p.less

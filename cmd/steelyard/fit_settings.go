@@ -209,9 +209,8 @@ func parseRange(texts ...string) ([]quantity.Quantity, error) {
 	return nil, err
 }
 
-// written returns a step as text; a plain number stays one, for the sheet to
-// give it its unit.
+// written returns a step as text, without what rounding has left over; a plain
+// number stays one, for the sheet to give it its unit.
 func written(q quantity.Quantity) string {
-	q.Value = math.Round(q.Value*1e12) / 1e12
-	return q.String()
+	return quantity.Of(math.Round(q.In(q.Unit)*1e9)/1e9, 0, q.Unit).String()
 }
