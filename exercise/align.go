@@ -16,12 +16,18 @@ func (r *Result) alignment() {
 	if pad {
 		r.Creep, r.Shear = make([]float64, n), make([]float64, n)
 	}
+	if st.Loose {
+		r.Pressure = make([]float64, n)
+	}
 	first := math.NaN()
 	for i := range n {
 		if r.Gap[i] != "" {
 			continue
 		}
 		p := &r.Placements[i]
+		if r.Pressure != nil {
+			r.Pressure[i] = r.pressure(i)
+		}
 		if st.HasAxis {
 			r.Misaligned[i] = r.Setup.misalignment(p)
 		}
@@ -50,4 +56,19 @@ func (s *Setup) Misalignment(p *Placement) (float64, bool) {
 		return 0, false
 	}
 	return s.misalignment(p), true
+}
+
+// pressure returns how far from the heel, along the sole, the ground pushes at
+// position i, m: where it was assumed, moved by the moment of the whole body's
+// balance over the force square to the sole.
+func (r *Result) pressure(i int) float64 {
+	p, push := &r.Placements[i], &r.lifting[i].push
+	up := r3.Cross(p.Trunk.Z, p.Toe)
+	f := r3.Dot(r.Lifting.Push[i], up)
+	if f <= 0 {
+		return math.NaN()
+	}
+	turn := push.turnPer*r.Lifting.Force[i] + push.turnFixed
+	sense := r3.Cross(p.Toe, up).Z // +1 where the person faces forward
+	return r.Setup.pressure(&r.Body.Links) + sense*turn/f
 }

@@ -45,6 +45,8 @@ type push struct {
 	free           int     // how many of across the machine leaves free
 	mass           float64 // kg, of a weight held, whose force is fixed = mass·perKg
 	perKg          r3.Vec  // N/kg
+	// With the force goes a moment about z (N·m, N·m/N): turnPer·F + turnFixed.
+	turnPer, turnFixed float64
 }
 
 // pace is how a placed body moves; the zero value rests.
@@ -82,7 +84,8 @@ func (s *Setup) face(st *stance, b *human.Body, p pace, i int) {
 	}
 	s.faceLeg(st, b, p)
 	if s.Station.On == OnShoulders && !s.Station.BackPad {
-		s.addTrunk(st, b, s.liftedTrunk(st, b, p))
+		st.demands[st.n] = s.liftedTrunk(st, b)
+		st.n++
 	}
 }
 
@@ -93,6 +96,8 @@ func (st *stance) ask(j Joint, angle planar.Angle, speed, base float64, at, axis
 	// -axis·(r × f) = f·(r × axis).
 	grad := r3.Cross(r3.Sub(st.push.at, at), axis)
 	d := demand{joint: j, angle: angle, speed: speed, base: base + r3.Dot(grad, st.push.fixed), perKg: r3.Dot(grad, st.push.perKg), per: r3.Dot(grad, st.push.per)}
+	d.base -= axis.Z * st.push.turnFixed
+	d.per -= axis.Z * st.push.turnPer
 	for k := range st.push.free {
 		d.across[k] = r3.Dot(grad, st.push.across[k])
 	}

@@ -222,7 +222,7 @@ const (
 // bearOnShoulders lays a bar on the shoulders of a standing body.
 func (w *way) bearOnShoulders(m *mechanism.Machine, st *Station, b *human.Body) {
 	l := &b.Links
-	st.Contact, st.On, st.Anchor, st.HasFeet = Pad, OnShoulders, NoAnchor, true
+	st.Contact, st.On, st.Anchor, st.HasFeet, st.Loose = Pad, OnShoulders, NoAnchor, true, true
 	back := l.Trunk + shoulderPad
 	leg := l.Thigh + l.Shank
 	var from, to planar.Vec
@@ -231,7 +231,7 @@ func (w *way) bearOnShoulders(m *mechanism.Machine, st *Station, b *human.Body) 
 		a := l.HeelToBall - l.HeelToAnkle
 		st.Feet = planar.Vec{X: a}
 		standing := l.AnkleHeight + leg + back
-		from, to = planar.Vec{Y: standing - heelDrop}, planar.Vec{Y: standing + 0.25*a}
+		from, to = planar.Vec{X: a, Y: standing - heelDrop}, planar.Vec{X: a, Y: standing + 0.25*a}
 	} else {
 		st.TrunkEnd = Some(float64(topSlope))
 		st.Feet = planar.Vec{X: l.Foot/2 - l.HeelToAnkle}

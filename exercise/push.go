@@ -87,10 +87,45 @@ func (s *Setup) pushOnFoot(b *human.Body, pl *Placement, p pace) push {
 		// The sled takes what is square to its way.
 		out.per, out.fixed = pl.Path, r3.Scale(r3.Dot(share, pl.Path), pl.Path)
 		out.free, out.across = 2, acrossPath(pl.Path)
-	default:
+	case s.Station.Loose:
 		out.per, out.fixed = pl.Path, share
+		per, fixed := s.others(b, pl)
+		out.turnPer, out.turnFixed = -per, -fixed
+	default:
+		per, fixed := s.steadying(b, pl)
+		n := acrossPath(pl.Path)[0]
+		out.per = r3.Sub(pl.Path, r3.Scale(per, n))
+		out.fixed = r3.Sub(share, r3.Scale(fixed, n))
 	}
 	return out
+}
+
+// others returns the moment about the middle of the sole, as the share of one
+// leg, of all that bears on a standing body but the ground: the load along its
+// path, for each newton of F, and the body's weight. At a tempo the body's
+// inertia has no part in it.
+func (s *Setup) others(b *human.Body, pl *Placement) (per, fixed float64) {
+	per = r3.Cross(r3.Sub(pl.Contact, pl.Sole), r3.Scale(-1, pl.Path)).Z
+	weigh := func(mass float64, at r3.Vec) { fixed -= mass * mechanism.Gravity * (at.X - pl.Sole.X) / s.Limbs() }
+	trunk := b.TrunkChain(pl.Trunk)
+	for k := range trunk {
+		weigh(trunk[k].Mass, trunk[k].Centre)
+	}
+	weigh(armsMass(b), pl.Trunk.Point(r3.Vec{Y: b.Links.Trunk}))
+	leg := b.LegChain(pl.Limb, pl.Toe)
+	for k := range leg {
+		weigh(2*leg[k].Mass, leg[k].Centre)
+	}
+	return per, fixed
+}
+
+// steadying returns the force across the path with which the shoulder pads hold
+// a standing body in balance, as the share of one leg: X n on the body with
+// r×n X + others = 0 about the middle of the sole.
+func (s *Setup) steadying(b *human.Body, pl *Placement) (per, fixed float64) {
+	per, fixed = s.others(b, pl)
+	arm := r3.Cross(r3.Sub(pl.Contact, pl.Sole), acrossPath(pl.Path)[0]).Z
+	return -per / arm, -fixed / arm
 }
 
 // bridge returns the ground's force on one foot in a hip thrust, from the

@@ -33,6 +33,7 @@ type Result struct {
 	Thirds            []MuscleThirds
 	Maximum           *Prediction // nil where no load can be predicted
 
+	Pressure   []float64 // m from the heel to where the ground pushes a body that balances its load itself; beyond the foot it would tip; nil elsewhere
 	Misaligned []float64 // m, of body joint and machine axis across the plane; nil without an axis
 	Creep      []float64 // m, of the pad along its segment from the first position; nil without a pad
 	Shear      []float64 // N, of the part of the machine's force along the segment that a pad with friction would leave there; nil without a pad

@@ -131,6 +131,7 @@ type Station struct {
 	BackPad  bool         // the trunk rests on a pad at that slope
 	Thigh    planar.Angle // slope from level of thighs that stay where they are, knee up positive; seated and on the front
 
+	Loose   bool     // nothing but the body holds the load on the shoulders, as with a bar: the ground's pressure then moves along the foot
 	OneLimb bool     // one arm or leg works, not both
 	Width   Optional // m between both hands or feet, at the measured pose
 	Height  Optional // m of the contact above the floor at the measured pose, where the sheet's plane does not tell

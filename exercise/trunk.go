@@ -38,16 +38,17 @@ func ownTrunk(b *human.Body, pl *Placement) r3.Vec {
 }
 
 // liftedTrunk returns what the back is asked under shoulder pads: by its own
-// weight, and by each newton of F.
-func (s *Setup) liftedTrunk(st *stance, b *human.Body, p pace) demand {
+// weight, by each newton of F, and by what the pads steady it with.
+func (s *Setup) liftedTrunk(st *stance, b *human.Body) demand {
 	pl := &st.placement
 	axis := r3.Scale(-1, pl.Trunk.Z)
-	arm := r3.Sub(pl.Contact, pl.Trunk.Origin)
-	grad := r3.Cross(arm, axis)
-	return demand{joint: Trunk, base: r3.Dot(ownTrunk(b, pl), axis), per: -s.Limbs() * r3.Dot(grad, pl.Path)}
-}
-
-func (s *Setup) addTrunk(st *stance, _ *human.Body, d demand) {
-	st.demands[st.n] = d
-	st.n++
+	grad := r3.Scale(s.Limbs(), r3.Cross(r3.Sub(pl.Contact, pl.Trunk.Origin), axis))
+	d := demand{joint: Trunk, base: r3.Dot(ownTrunk(b, pl), axis), per: -r3.Dot(grad, pl.Path)}
+	if !s.Station.Loose {
+		per, fixed := s.steadying(b, pl)
+		across := r3.Dot(grad, acrossPath(pl.Path)[0])
+		d.base += across * fixed
+		d.per += across * per
+	}
+	return d
 }

@@ -21,6 +21,7 @@ func (r *Result) Words() []string {
 	w = append(w, r.thirdWords()...)
 	w = append(w, r.maximumWords()...)
 	w = append(w, r.alignWords()...)
+	w = append(w, r.tipWords()...)
 	w = append(w, r.forceWords())
 	w = append(w, r.doubts()...)
 	for _, note := range r.Body.Person.Avoid {

@@ -51,6 +51,25 @@ func (r *Result) alignWords() []string {
 	return out
 }
 
+// tipWords says where a body that balances its load would tip over.
+func (r *Result) tipWords() []string {
+	foot := r.Body.Links.Foot
+	worst, by := -1, 0.0
+	for i, x := range r.Pressure {
+		if beyond := max(-x, x-foot); r.Gap[i] == "" && beyond > by {
+			worst, by = i, beyond
+		}
+	}
+	if worst < 0 {
+		return nil
+	}
+	which := "toes"
+	if r.Pressure[worst] < 0 {
+		which = "heels"
+	}
+	return []string{fmt.Sprintf("%s the balance lies %.0f mm beyond the %s: this person would tip over.", capital(r.where(worst)), 1000*by, which)}
+}
+
 // most returns the greatest of a column where there is no gap.
 func (r *Result) most(column []float64) float64 {
 	most := 0.0
