@@ -1,0 +1,235 @@
+/** The ordinary curve over travel, with thirds, band, cursor and read-out under finger or mouse. */
+
+import type { JSX } from "preact";
+import { useId, useRef } from "preact/hooks";
+import {
+  type Axes,
+  axesFor,
+  between,
+  held,
+  line,
+  shareAt,
+  spread,
+  ticksX,
+  ticksY,
+  xAt,
+  yAt,
+} from "../drawing/chart.ts";
+import type { Range } from "../drawing/ticks.ts";
+import type { Size } from "../drawing/view.ts";
+import { fixed, type Units } from "../units.ts";
+import { words } from "../words.ts";
+import { useSize } from "./size.ts";
+
+/** Series is a column by position; NaN is a gap. */
+export interface Series {
+  name: string;
+  look: string; // class: "lift", "lower", "hold", "before", "series-1", …
+  x: number[];
+  y: number[];
+}
+
+/** Axis tells what one of the axes shows: so many of what the series hold make one of its unit. */
+export interface Axis {
+  perUnit: number;
+  unit: string;
+  title: string;
+}
+
+export interface ChartProps {
+  series: Series[]; // the first is the one that is read
+  band: { low: number[]; high: number[] } | null; // of the first
+  cursor: { x: number; readings: (number | null)[] }; // a reading for each series that is read there
+  length: number; // of the x axis, as in the series
+  most: number; // to which the y axis goes at most, as in the series
+  x: Axis;
+  y: Axis;
+  label: string;
+  scrub?: (share: number) => void;
+}
+
+/** axesOf returns the axes of a force over a travel. */
+export const axesOf = (u: Units): { x: Axis; y: Axis } => ({
+  x: { ...u.travel, title: words.chart.travel(u.travel.unit) },
+  y: { ...u.force, title: u.force.unit },
+});
+
+export function Chart(props: ChartProps) {
+  const [ref, size] = useSize<HTMLDivElement>();
+  return (
+    <div class="chart" ref={ref}>
+      {size && size.width > 120 && size.height > 80 && <Drawn {...props} size={size} />}
+    </div>
+  );
+}
+
+function Drawn(props: ChartProps & { size: Size }) {
+  const { series, band, size } = props;
+  const last = useRef<Range | null>(null);
+  const columns = series.map((s) => s.y);
+  if (band) columns.push(band.low, band.high);
+  const range = spread(columns, props.most);
+  last.current = held(last.current, range);
+  const perForce = props.y.perUnit;
+  const axes = axesFor(
+    size,
+    [0, props.length / props.x.perUnit],
+    [last.current[0] / perForce, (last.current[1] * 1.04) / perForce],
+  );
+  const shown = series.map((s) => ({
+    ...s,
+    x: s.x.map((x) => x / props.x.perUnit),
+    y: s.y.map((y) => y / perForce),
+  }));
+  const first = shown[0]!;
+  const id = useId().replace(/\W/g, "");
+  const read = (e: PointerEvent) => {
+    if (e.type === "pointermove" && e.pointerType !== "mouse" && !e.buttons) return;
+    const left = (e.currentTarget as Element).getBoundingClientRect().left;
+    props.scrub?.(shareAt(axes, e.clientX - left));
+  };
+  return (
+    <svg
+      class="plot"
+      width={size.width}
+      height={size.height}
+      role="img"
+      aria-label={props.label}
+      onPointerDown={read}
+      onPointerMove={(e) => e.buttons && read(e)}
+    >
+      <defs>
+        <pattern id={id} width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+          <path class="hatch-lift" d="M0 0V6" />
+        </pattern>
+        <clipPath id={`${id}c`}>
+          <rect
+            x={axes.box.left}
+            y={axes.box.top - 2}
+            width={Math.max(0, axes.box.right - axes.box.left + 6)}
+            height={Math.max(0, axes.box.bottom - axes.box.top + 4)}
+          />
+        </clipPath>
+      </defs>
+      <Thirds axes={axes} />
+      <Scales axes={axes} x={props.x} y={props.y} />
+      <g clip-path={`url(#${id}c)`}>
+        {band && (
+          <path
+            class="chart-band"
+            fill={`url(#${id})`}
+            d={between(
+              axes,
+              first.x,
+              band.low.map((y) => y / perForce),
+              band.high.map((y) => y / perForce),
+            )}
+          />
+        )}
+        {[...shown].reverse().map((s) => (
+          <path class={`curve ${s.look}`} d={line(axes, s.x, s.y)} key={s.name} />
+        ))}
+      </g>
+      <Cursor
+        axes={axes}
+        x={props.cursor.x / props.x.perUnit}
+        ys={props.cursor.readings.map((y) => (y === null ? null : y / perForce))}
+        unit={props.y.unit}
+      />
+    </svg>
+  );
+}
+
+function Thirds({ axes }: { axes: Axes }) {
+  const { left, right, top, bottom } = axes.box;
+  const wide = (right - left) / 3;
+  return (
+    <g class="chart-thirds">
+      {words.thirds.map((name, i) => (
+        <g key={name}>
+          {i !== 1 && <rect x={left + i * wide} y={top} width={Math.max(0, wide)} height={Math.max(0, bottom - top)} />}
+          <text x={left + (i + 0.5) * wide} y={top - 8}>
+            {name}
+          </text>
+        </g>
+      ))}
+    </g>
+  );
+}
+
+function Scales({ axes, x, y: yAxis }: { axes: Axes; x: Axis; y: Axis }) {
+  const { left, right, top, bottom } = axes.box;
+  const ys = ticksY(axes);
+  const digits = (values: number[]): number => (values.some((v) => Math.abs(v - Math.round(v)) > 1e-6) ? 1 : 0);
+  const xs = ticksX(axes);
+  return (
+    <g class="chart-scales">
+      {ys.map((y) => (
+        <g key={y}>
+          <path class={y === 0 ? "axis" : "rule"} d={`M${left} ${yAt(axes, y).toFixed(1)}H${right}`} />
+          <text class="y" x={left - 6} y={yAt(axes, y) + 4}>
+            {fixed(y, digits(ys))}
+          </text>
+        </g>
+      ))}
+      {xs.map((x) => (
+        <text class="x" x={xAt(axes, x)} y={bottom + 16} key={x}>
+          {fixed(x, digits(xs))}
+        </text>
+      ))}
+      <text class="title-y" x={4} y={top - 8}>
+        {yAxis.title}
+      </text>
+      <text class="title-x" x={right} y={bottom + 31}>
+        {x.title}
+      </text>
+    </g>
+  );
+}
+
+/** Cursor crosses the curves and reads them; with several the numbers stand in the legend. */
+function Cursor({ axes, x, ys, unit }: { axes: Axes; x: number; ys: (number | null)[]; unit: string }) {
+  const px = xAt(axes, x);
+  const height = (y: number): number => Math.max(axes.box.top, Math.min(axes.box.bottom, yAt(axes, y)));
+  return (
+    <g class="cursor">
+      <path d={`M${px.toFixed(1)} ${axes.box.top}V${axes.box.bottom}`} />
+      {ys.map((y, i) => y !== null && <circle class={`at-${i + 1}`} cx={px} cy={height(y)} r={5} key={i} />)}
+      {ys.length === 1 && (
+        <CursorText axes={axes} px={px} y={ys[0] ?? null} py={height(ys[0] ?? axes.y[0])} unit={unit} />
+      )}
+    </g>
+  );
+}
+
+function CursorText({ axes, px, y, py, unit }: { axes: Axes; px: number; y: number | null; py: number; unit: string }) {
+  const text = y === null ? words.chart.gap : `${fixed(y, Math.abs(y) < 10 ? 1 : 0)} ${unit}`;
+  const right = px > axes.box.right - 64;
+  const above = py > axes.box.top + 26;
+  return (
+    <text class="halo" x={right ? px - 9 : px + 9} y={above ? py - 10 : py + 22} text-anchor={right ? "end" : "start"}>
+      {text}
+    </text>
+  );
+}
+
+/** Legend names the lines of a chart by their look as well as their colour. */
+export function Legend({ entries }: { entries: { name: string; look: string; reading?: string }[] }): JSX.Element {
+  return (
+    <ul class="legend">
+      {entries.map((e) => (
+        <li key={e.name}>
+          <svg width="30" height="10" aria-hidden="true">
+            {e.look === "chart-band" ? (
+              <rect class="legend-band" x="1" y="1" width="28" height="8" />
+            ) : (
+              <path class={`curve ${e.look}`} d="M1 5H29" />
+            )}
+          </svg>
+          {e.name}
+          {e.reading && <strong> {e.reading}</strong>}
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,119 @@
+/** The load ribbon: full where it is sure, hatched where it is not, cut at the thirds. */
+
+import { area, head, polyline, segment } from "../../drawing/path.ts";
+import { add, length, sub, times } from "../../drawing/place.ts";
+import { edge, edges, type Laid, runs, sure } from "../../drawing/ribbon.ts";
+import { words } from "../../words.ts";
+
+export function RibbonShape({ laid, hatch, band }: { laid: Laid; hatch: string; band: boolean }) {
+  const r = laid.ribbon;
+  const low = band ? r.low : r.force;
+  const high = band ? r.high : r.force;
+  return (
+    <g class="ribbon">
+      {runs(r.force).map((run) => {
+        const path = edges(laid, run, () => 0);
+        const inner = edges(laid, run, (k) => low[k]!);
+        const outer = edges(laid, run, (k) => high[k]!);
+        return (
+          <g key={run[0]}>
+            <path
+              class="sure"
+              d={area(
+                path,
+                edges(laid, run, (k) => sure(low[k]!, high[k]!)),
+              )}
+            />
+            {band && <path class="unsure" fill={`url(#${hatch})`} d={area(inner, outer)} />}
+            <path class="edge" d={polyline(edges(laid, run, (k) => r.force[k]!))} />
+          </g>
+        );
+      })}
+      <Cuts laid={laid} high={high} />
+      <Way laid={laid} />
+    </g>
+  );
+}
+
+/** Cuts parts the ribbon at the bounds of the thirds. */
+function Cuts({ laid, high }: { laid: Laid; high: number[] }) {
+  const d = laid.ribbon.thirds
+    .filter((k) => !Number.isNaN(high[k]))
+    .map((k) => segment(edge(laid, k, 0), edge(laid, k, high[k]! + 5 / laid.perNewton)))
+    .join("");
+  return (
+    <>
+      <path class="cut-gap" d={d} />
+      <path class="cut" d={d} />
+    </>
+  );
+}
+
+/** Way is the contact's path: a ring at its start, a head at its end, dots where there is no force. */
+function Way({ laid }: { laid: Laid }) {
+  const all = laid.ribbon.base.map((_, k) => edge(laid, k, 0));
+  const [start, end] = [all[0], all.at(-1)];
+  if (!start || !end) return null;
+  let back = all.length - 2;
+  while (back > 0 && length(sub(end, all[back]!)) < 4) back--;
+  const from = all[Math.max(0, back)]!;
+  const tip = add(end, times(sub(end, from), 8 / Math.max(1, length(sub(end, from)))));
+  return (
+    <>
+      <path class="gap" d={polyline(all)} />
+      <path
+        class="way"
+        d={runs(laid.ribbon.force)
+          .map(([a, b]) => polyline(all.slice(a, b)))
+          .join("")}
+      />
+      <path class="way-head" d={head(from, tip, 12)} />
+      <circle class="way-start" cx={start[0]} cy={start[1]} r={4.5} />
+    </>
+  );
+}
+
+/** Here crosses the ribbon where the machine stands. */
+export function Here({ laid, position }: { laid: Laid; position: number }) {
+  const force = laid.ribbon.force[position];
+  if (force === undefined || Number.isNaN(force)) return null;
+  const [a, b] = [edge(laid, position, 0), edge(laid, position, force)];
+  return (
+    <g class="here">
+      <path d={segment(a, b)} />
+      <circle cx={b[0]} cy={b[1]} r={3.5} />
+    </g>
+  );
+}
+
+/** ThirdNames writes the names of the thirds into the ribbon, where all fit. */
+export function ThirdNames({ laid }: { laid: Laid }) {
+  const last = laid.ribbon.base.length - 1;
+  const ends = [0, ...laid.ribbon.thirds, last];
+  const places = words.thirds.map((name, i) => {
+    const [from, to] = [ends[i]!, ends[i + 1]!];
+    const k = (from + to) >> 1;
+    const force = laid.ribbon.force[k]!;
+    const [a, b] = [edge(laid, from, force / 2), edge(laid, to, force / 2)];
+    const run = sub(b, a);
+    const size = Math.min((length(run) - 8) / (name.length * 0.56), (Math.abs(force) * laid.perNewton) / 1.5);
+    let turn = (Math.atan2(run[1], run[0]) * 180) / Math.PI;
+    if (Math.abs(turn) > 90) turn -= Math.sign(turn) * 180;
+    return { name, at: edge(laid, k, force / 2), turn, size };
+  });
+  const size = Math.min(12, ...places.map((p) => p.size));
+  if (!(size >= 8.5)) return null;
+  return (
+    <g class="third-names" font-size={size}>
+      {places.map((p) => (
+        <text
+          key={p.name}
+          transform={`translate(${p.at[0].toFixed(1)} ${p.at[1].toFixed(1)}) rotate(${p.turn.toFixed(1)})`}
+          dy="0.35em"
+        >
+          {p.name}
+        </text>
+      ))}
+    </g>
+  );
+}

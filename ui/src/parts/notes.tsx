@@ -1,0 +1,42 @@
+/** What went wrong, in a sentence with a cure, and short notices. */
+
+import type { ComponentChildren } from "preact";
+import type { Problem, SheetProblem } from "../api.ts";
+import { words } from "../words.ts";
+
+export function TroubleNote({ problem, retry }: { problem: Problem; retry?: () => void }) {
+  const message = problem.code === "refused" && !problem.message ? words.trouble.refused : problem.message;
+  return (
+    <div class="note warn" role="alert">
+      <strong>{words.trouble.title}</strong>
+      <p>{message}</p>
+      {retry && (
+        <button type="button" onClick={retry}>
+          {words.trouble.retry}
+        </button>
+      )}
+    </div>
+  );
+}
+
+/** Notice is read out politely; empty, it takes no room. */
+export function Notice({ text, children }: { text: string; children?: ComponentChildren }) {
+  return (
+    <div class={text ? "note" : "unseen"} role="status">
+      {text}
+      {text && children}
+    </div>
+  );
+}
+
+export function ProblemList({ problems }: { problems: readonly SheetProblem[] }) {
+  return (
+    <ul class="problems">
+      {problems.map((p) => (
+        <li key={`${p.line} ${p.column} ${p.path} ${p.message}`}>
+          {p.line > 0 && <span class="where">{words.machine.line(p.line)}</span>} {p.message}
+        </li>
+      ))}
+    </ul>
+  );
+}

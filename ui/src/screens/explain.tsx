@@ -1,0 +1,182 @@
+/** Explains one stroke of a machine, and hands it out. */
+
+import { useSignal } from "@preact/signals";
+import { useEffect, useRef } from "preact/hooks";
+import type { Explanation, Look, Problem } from "../api.ts";
+import { canFilm, type FilmJob, gif, webm } from "../explain/film.ts";
+import { leaf } from "../explain/leaf.ts";
+import { ExplainView } from "../explain/view.tsx";
+import { TroubleNote } from "../parts/notes.tsx";
+import { addressOf, ask, troubleOf } from "../server/client.ts";
+import { write } from "../state/route.ts";
+import { settingsOf } from "../state/settings.ts";
+import { pounds, units } from "../state/taste.ts";
+import { percent } from "../units.ts";
+import { words } from "../words.ts";
+
+const positions = 61; // enough for a smooth stroke, and small enough to be sent
+
+export function ExplainScreen({ id }: { id: string }) {
+  const explanation = useSignal<Explanation | null>(null);
+  const trouble = useSignal<Problem | null>(null);
+  const settings = settingsOf(id).value;
+  useEffect(() => {
+    const look: Look = {
+      settings,
+      positions,
+      frames: "all",
+      imperial: pounds.value,
+      tempo: { up: 2, top: 0.5, down: 3, bottom: 0.5 },
+    };
+    ask("POST /api/explain", { in: { sheet: id, look } })
+      .then((e) => {
+        explanation.value = e;
+        trouble.value = null;
+      })
+      .catch((err) => (trouble.value = troubleOf(err)));
+  }, [id, settings, pounds.value]);
+  const e = explanation.value;
+  return (
+    <div class="explain-screen">
+      <div class="screen-head">
+        <a class="button back" href={write({ screen: "machine", id })} aria-label={words.explain.previous}>
+          <svg viewBox="0 0 24 24" width="20" height="20" aria-hidden="true">
+            <path class="line-icon" d="M15 5l-7 7 7 7" />
+          </svg>
+        </a>
+        <h1>{e ? words.explain.title(e.preview.name) : words.loading}</h1>
+      </div>
+      {trouble.value && <TroubleNote problem={trouble.value} />}
+      {e && e.steps.length > 0 && <ExplainView explanation={e} units={units.value} />}
+      {e && <Take id={id} explanation={e} />}
+    </div>
+  );
+}
+
+/** Take hands the explanation out, in the form that is wanted. */
+function Take({ id, explanation: e }: { id: string; explanation: Explanation }) {
+  const progress = useSignal<number | null>(null);
+  const trouble = useSignal<Problem | null>(null);
+  const stop = useRef<AbortController | null>(null);
+  useEffect(() => () => stop.current?.abort(), []);
+  const guarded = async (make: (signal: AbortSignal) => Promise<void>) => {
+    stop.current = new AbortController();
+    trouble.value = null;
+    try {
+      await make(stop.current.signal);
+    } catch (err) {
+      if (!stop.current.signal.aborted) trouble.value = troubleOf(err);
+    } finally {
+      progress.value = null;
+    }
+  };
+  const film = (make: (job: FilmJob) => Promise<Blob>, ending: string) =>
+    guarded(async (signal) => {
+      progress.value = 0;
+      const job: FilmJob = { preview: e.preview, units: units.value, progress: (p) => (progress.value = p), signal };
+      save(await make(job), e.preview.name, ending);
+    });
+  const page = () =>
+    guarded(async () => {
+      const text = leaf(
+        { explanation: e, imperial: pounds.value },
+        await asset("leaflet.js"),
+        await asset("leaflet.css"),
+      );
+      save(new Blob([text], { type: "text/html" }), e.preview.name, "html");
+    });
+  return (
+    <section class="take">
+      <h2>{words.explain.take}</h2>
+      <div class="row">
+        <button type="button" class="strong" onClick={() => void page()}>
+          {words.explain.formats.html}
+        </button>
+        <button type="button" disabled={progress.value !== null} onClick={() => void film(gif, "gif")}>
+          {words.explain.formats.gif}
+        </button>
+        {canFilm() && (
+          <button type="button" disabled={progress.value !== null} onClick={() => void film(webm, "webm")}>
+            {words.explain.formats.webm}
+          </button>
+        )}
+        {(["png", "svg", "pdf", "html"] as const).map((ext) => (
+          <a class="button" href={reportAddress(id, ext, e)} download={fileName(e.preview.name, ext)} key={ext}>
+            {ext === "html" ? words.explain.formats.report : words.explain.formats[ext]}
+          </a>
+        ))}
+      </div>
+      <p class="faint small">{words.explain.htmlHint}</p>
+      {progress.value !== null && (
+        <div class="row" role="status">
+          <progress max={1} value={progress.value} aria-label={words.explain.film("")} />
+          <span>{words.explain.film(percent(progress.value))}</span>
+          <button type="button" onClick={() => stop.current?.abort()}>
+            {words.cancel}
+          </button>
+        </div>
+      )}
+      {trouble.value && <TroubleNote problem={trouble.value} />}
+      <Message text={e.message} />
+    </section>
+  );
+}
+
+function Message({ text }: { text: string }) {
+  const area = useRef<HTMLTextAreaElement>(null);
+  const said = useSignal("");
+  const copy = async () => {
+    try {
+      await navigator.clipboard.writeText(text);
+      said.value = words.explain.copied;
+    } catch {
+      // no clipboard over plain http: mark it, so that the device can copy it
+      area.current?.select();
+      said.value = words.explain.copyByHand;
+    }
+  };
+  return (
+    <div class="message">
+      <h3>{words.explain.message}</h3>
+      <textarea ref={area} readOnly rows={5} value={text} aria-label={words.explain.message} />
+      <div class="row">
+        <button type="button" onClick={() => void copy()}>
+          {words.explain.copy}
+        </button>
+        <span role="status">{said.value}</span>
+      </div>
+    </div>
+  );
+}
+
+async function asset(name: string): Promise<string> {
+  const answer = await fetch(new URL(name, document.baseURI));
+  if (!answer.ok) throw new Error(words.trouble.status(answer.status));
+  return answer.text();
+}
+
+function reportAddress(id: string, ext: string, e: Explanation): string {
+  const set = e.preview.settings.map((c) => `${c.setting}=${c.value}`);
+  return addressOf(
+    "GET /api/sheets/{id}/report/{ext}",
+    { id, ext },
+    { set, ...(pounds.value ? { units: "imperial" } : {}) },
+  );
+}
+
+/** fileName returns a name every system takes. */
+export const fileName = (name: string, ending: string): string =>
+  `${
+    name
+      .replace(/[^\p{L}\p{N}]+/gu, "-")
+      .replace(/^-+|-+$/g, "")
+      .slice(0, 60) || "machine"
+  }.${ending}`;
+
+function save(file: Blob, name: string, ending: string): void {
+  const link = document.createElement("a");
+  link.href = URL.createObjectURL(file);
+  link.download = fileName(name, ending);
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
+}

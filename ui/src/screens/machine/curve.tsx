@@ -1,0 +1,94 @@
+/** The curve of the machine, with its band, both ways of friction, and the curve before the change. */
+
+import type { Band, Curve } from "../../api.ts";
+import { at, ceiling, ribbonOf } from "../../drawing/ribbon.ts";
+import { axesOf, Chart, Legend, type Series } from "../../parts/chart.tsx";
+import type { Bench } from "../../state/bench.ts";
+import { units } from "../../state/taste.ts";
+import { force, ratio, travel } from "../../units.ts";
+import { words } from "../../words.ts";
+import { layers } from "./board.tsx";
+
+const numbers = (column: readonly (number | null)[]): number[] => column.map((f) => f ?? Number.NaN);
+
+export function CurveView({ bench }: { bench: Bench }) {
+  const shown = bench.shown.value;
+  const curve = shown?.curve;
+  if (!curve) return null;
+  const before = bench.trial.value ? bench.settled.value?.curve : null;
+  const band = layers.value.includes("band") ? shown.band : null;
+  const series = seriesOf(curve, before ?? null);
+  const entries = series.map((s) => ({ name: s.name, look: s.look }));
+  if (band) entries.push({ name: words.chart.band, look: "chart-band" });
+  return (
+    <div class="curve-view">
+      <Chart
+        series={series}
+        band={band ? { low: numbers(band.low), high: numbers(band.high) } : null}
+        cursor={{ x: curve.travel[bench.position.value] ?? 0, readings: [curve.lift[bench.position.value] ?? null] }}
+        length={Math.max(curve.travel.at(-1) ?? 0, before?.travel.at(-1) ?? 0)}
+        most={1.1 * ceiling(ribbonOf(curve, "lifting", band))}
+        {...axesOf(units.value)}
+        label={words.chart.label(shown.name)}
+        scrub={(share) => (bench.share.value = share)}
+      />
+      {entries.length > 1 && <Legend entries={entries} />}
+    </div>
+  );
+}
+
+function seriesOf(curve: Curve, before: Curve | null): Series[] {
+  const out: Series[] = [{ name: words.phases.lifting, look: "lift", x: curve.travel, y: numbers(curve.lift) }];
+  if (curve.rubs && layers.value.includes("friction")) {
+    out.push({ name: words.phases.lowering, look: "lower", x: curve.travel, y: numbers(curve.lower) });
+    out.push({ name: words.phases.holding, look: "hold", x: curve.travel, y: numbers(curve.hold) });
+  }
+  if (before) out.push({ name: words.chart.before, look: "before", x: before.travel, y: numbers(before.lift) });
+  return out;
+}
+
+/** CurveTable is the curve for those who cannot see it or want the numbers. */
+export function CurveTable({ bench }: { bench: Bench }) {
+  const curve = bench.settled.value?.curve;
+  if (!curve) return null;
+  const band = bench.settled.value!.band;
+  const rows = Array.from({ length: 11 }, (_, i) => at(curve.travel, i / 10));
+  return (
+    <details class="curve-table">
+      <summary>{words.chart.table}</summary>
+      <div class="scroll">
+        <table>
+          <thead>
+            <tr>
+              {Object.values(words.chart.columns).map((name) => (
+                <th scope="col" key={name}>
+                  {name}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {rows.map((k) => (
+              <Row curve={curve} band={band} k={k} key={k} />
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </details>
+  );
+}
+
+function Row({ curve, band, k }: { curve: Curve; band: Band | null; k: number }) {
+  const u = units.value;
+  const newtons = (f: number | null | undefined): string => (f === null || f === undefined ? "–" : force(u, f));
+  return (
+    <tr>
+      <th scope="row">{travel(u, curve.travel[k]!)}</th>
+      <td>{newtons(curve.lift[k])}</td>
+      <td>{newtons(curve.hold[k])}</td>
+      <td>{newtons(curve.lower[k])}</td>
+      <td>{band ? `${newtons(band.low[k])} – ${newtons(band.high[k])}` : "–"}</td>
+      <td>{curve.liftRatio[k] === null || curve.liftRatio[k] === undefined ? "–" : ratio(curve.liftRatio[k]!)}</td>
+    </tr>
+  );
+}

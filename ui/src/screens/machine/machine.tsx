@@ -1,0 +1,199 @@
+/** A machine: its drawing with the load ribbon, its curve, and what decides. */
+
+import { signal } from "@preact/signals";
+import { useEffect, useMemo } from "preact/hooks";
+import { Choice } from "../../parts/choice.tsx";
+import { Notice, ProblemList, TroubleNote } from "../../parts/notes.tsx";
+import { Tabs } from "../../parts/tabs.tsx";
+import { useWide } from "../../parts/wide.ts";
+import { Bench } from "../../state/bench.ts";
+import { Player } from "../../state/player.ts";
+import { remove } from "../../state/room.ts";
+import { go, write } from "../../state/route.ts";
+import { pounds } from "../../state/taste.ts";
+import { words } from "../../words.ts";
+import { Board, type Mode, mode } from "./board.tsx";
+import { ConflictDialog } from "./conflict.tsx";
+import { CurveView } from "./curve.tsx";
+import { MeasurePane } from "./measure.tsx";
+import { SetPane } from "./set.tsx";
+import { SheetPane } from "./sheet.tsx";
+import { StrokeBar } from "./stroke.tsx";
+import { WhyPane } from "./why.tsx";
+
+type Tab = "curve" | "set" | "measure" | "why" | "sheet";
+const tab = signal<Tab>("curve");
+
+export function MachineScreen({ id }: { id: string }) {
+  const bench = useMemo(() => new Bench(id), [id]);
+  const player = useMemo(() => new Player(bench), [bench]);
+  useEffect(
+    () => () => {
+      player.close();
+      bench.close();
+    },
+    [bench, player],
+  );
+  useEffect(() => pounds.subscribe(() => bench.sheet.value && bench.again()), [bench]);
+  const trouble = bench.trouble.value;
+  return (
+    <div class="machine-screen" onKeyDown={(e) => shortcut(e, bench)}>
+      <Head bench={bench} />
+      {trouble && (
+        <TroubleNote
+          problem={trouble.code === "not found" ? { ...trouble, message: words.trouble.gone } : trouble}
+          retry={() => {
+            bench.trouble.value = null;
+            void bench.open();
+          }}
+        />
+      )}
+      <div class="machine-left">
+        <Mends bench={bench} />
+        <Board bench={bench} />
+        <StrokeBar bench={bench} player={player} />
+      </div>
+      <Right bench={bench} />
+      {bench.conflict.value && <ConflictDialog bench={bench} conflict={bench.conflict.value} />}
+    </div>
+  );
+}
+
+/** shortcut undoes and redoes by the usual keys, but not while text is typed. */
+function shortcut(e: KeyboardEvent, bench: Bench): void {
+  if (!(e.ctrlKey || e.metaKey) || e.key.toLowerCase() !== "z") return;
+  if (e.target instanceof HTMLTextAreaElement || (e.target instanceof HTMLInputElement && e.target.type === "text"))
+    return;
+  e.preventDefault();
+  if (e.shiftKey) bench.redo();
+  else bench.undo();
+}
+
+function Head({ bench }: { bench: Bench }) {
+  const sheet = bench.sheet.value;
+  const name = bench.shown.value?.name || sheet?.name || "";
+  const leave = async () => {
+    if (!sheet || !confirm(words.machine.removeSure(name))) return;
+    if (await remove(sheet.id, sheet.revision)) go({ screen: "room" });
+  };
+  return (
+    <div class="machine-head">
+      <a class="button back" href={write({ screen: "room" })} aria-label={words.machine.back}>
+        <svg viewBox="0 0 24 24" width="20" height="20" aria-hidden="true">
+          <path class="line-icon" d="M15 5l-7 7 7 7" />
+        </svg>
+      </a>
+      <h1>{name}</h1>
+      <div class="machine-actions">
+        <IconButton
+          label={words.machine.undo}
+          d="M8 5L4 9l4 4M4 9h9a6 6 0 0 1 0 12h-3"
+          off={!sheet?.undo}
+          act={() => bench.undo()}
+        />
+        <IconButton
+          label={words.machine.redo}
+          d="M16 5l4 4-4 4M20 9h-9a6 6 0 0 0 0 12h3"
+          off={!sheet?.redo}
+          act={() => bench.redo()}
+        />
+        <a class="button strong" href={write({ screen: "explain", id: bench.id })}>
+          {words.machine.explain}
+        </a>
+        <details class="menu">
+          <summary aria-label={words.machine.more}>
+            <svg viewBox="0 0 24 24" width="20" height="20" aria-hidden="true">
+              <path
+                class="fill-icon"
+                d="M12 4a2 2 0 1 1 0 4 2 2 0 0 1 0-4zm0 6a2 2 0 1 1 0 4 2 2 0 0 1 0-4zm0 6a2 2 0 1 1 0 4 2 2 0 0 1 0-4z"
+              />
+            </svg>
+          </summary>
+          <div class="menu-body">
+            <a class="button" href={write({ screen: "compare", ids: [bench.id] })}>
+              {words.machine.compare}
+            </a>
+            <button type="button" onClick={() => void leave()}>
+              {words.machine.remove}
+            </button>
+          </div>
+        </details>
+      </div>
+    </div>
+  );
+}
+
+function IconButton({ label, d, off, act }: { label: string; d: string; off: boolean; act: () => void }) {
+  return (
+    <button type="button" class="icon" aria-label={label} title={label} disabled={off} onClick={act}>
+      <svg viewBox="0 0 24 24" width="20" height="20" aria-hidden="true">
+        <path class="line-icon" d={d} />
+      </svg>
+    </button>
+  );
+}
+
+/** Mends tells how the board is used, or what stands in the way. */
+function Mends({ bench }: { bench: Bench }) {
+  const problems = bench.problems.value;
+  const trying = bench.edits.value.length > 0;
+  return (
+    <div class="board-head">
+      <Choice
+        label={words.machine.modes.label}
+        hideLabel
+        options={[
+          { value: "work", name: words.machine.modes.work },
+          { value: "alter", name: words.machine.modes.alter },
+        ]}
+        value={mode.value}
+        choose={(v) => (mode.value = v as Mode)}
+      />
+      {problems.length > 0 ? (
+        <div class="board-says warn-text" role="alert">
+          {trying && <strong>{words.machine.cannot}</strong>}
+          <ProblemList problems={problems.slice(0, 1)} />
+        </div>
+      ) : bench.notice.value ? (
+        <Notice text={bench.notice.value} />
+      ) : (
+        <p class="board-says faint">{words.machine.modeHints[mode.value]}</p>
+      )}
+    </div>
+  );
+}
+
+function Right({ bench }: { bench: Bench }) {
+  const wide = useWide();
+  const all = words.machine.tabs;
+  const tabs: { value: Tab; name: string }[] = [
+    ...(wide ? [] : [{ value: "curve" as Tab, name: all.curve }]),
+    { value: "set", name: all.set },
+    { value: "measure", name: all.measure },
+    { value: "why", name: all.why },
+    { value: "sheet", name: all.sheet },
+  ];
+  const open = tabs.some((t) => t.value === tab.value) ? tab.value : tabs[0]!.value;
+  return (
+    <div class="machine-right">
+      {wide && <Lead bench={bench} />}
+      {wide && <CurveView bench={bench} />}
+      <Tabs label={all.label} tabs={tabs} open={open} choose={(t) => (tab.value = t as Tab)}>
+        {open === "curve" && (
+          <div class="pane-body">
+            <CurveView bench={bench} />
+            <Lead bench={bench} />
+          </div>
+        )}
+        {open === "set" && <SetPane bench={bench} />}
+        {open === "measure" && <MeasurePane bench={bench} />}
+        {open === "why" && <WhyPane bench={bench} />}
+        {open === "sheet" && <SheetPane bench={bench} />}
+      </Tabs>
+    </div>
+  );
+}
+
+function Lead({ bench }: { bench: Bench }) {
+  return <p class="verdict">{bench.shown.value?.words[0]}</p>;
+}

@@ -1,0 +1,43 @@
+/** The board: everything stored. */
+
+import { signal } from "@preact/signals";
+import type { Problem, Room } from "../api.ts";
+import { ask, troubleOf } from "../server/client.ts";
+
+export const room = signal<Room | null>(null);
+export const roomTrouble = signal<Problem | null>(null);
+
+async function keeping(answer: Promise<Room>): Promise<boolean> {
+  try {
+    room.value = await answer;
+    roomTrouble.value = null;
+    return true;
+  } catch (err) {
+    roomTrouble.value = troubleOf(err);
+    return false;
+  }
+}
+
+/** refresh reads the board anew. */
+export const refresh = (): Promise<boolean> => keeping(ask("GET /api/room"));
+
+/** furnish brings the demo room back, or takes it away. */
+export const furnish = (present: boolean): Promise<boolean> => keeping(ask("POST /api/demo", { in: { present } }));
+
+/** remove takes a sheet off the board; it can be brought back. */
+export const remove = (id: string, revision: number): Promise<boolean> =>
+  keeping(ask("DELETE /api/sheets/{id}", { path: { id }, query: { revision: String(revision) } }));
+
+/** recover brings a removed sheet back. */
+export async function recover(id: string): Promise<void> {
+  try {
+    await ask("POST /api/sheets/{id}/recover", { path: { id } });
+    await refresh();
+  } catch (err) {
+    roomTrouble.value = troubleOf(err);
+  }
+}
+
+/** take reads an archive into the room. */
+export const take = (archive: Blob): Promise<boolean> =>
+  keeping(ask("POST /api/import", { in: archive.type ? archive : new Blob([archive], { type: "application/zip" }) }));
