@@ -79,7 +79,7 @@ func (f *fitter) otherBody(t *Trial) []string {
 	if err != nil {
 		return nil
 	}
-	at := stand{setup, sw.Travel}
+	at := rig{setup, sw.Travel}
 	type change struct {
 		dimension reference.Dimension
 		by        float64
@@ -133,7 +133,7 @@ func wanted(b *human.Body, d reference.Dimension, holds func(*human.Body) bool) 
 }
 
 // holds reports whether a body of the same limits would fit a setup.
-func (f *fitter) holds(s stand, t *Trial, b *human.Body) bool {
+func (f *fitter) holds(s rig, t *Trial, b *human.Body) bool {
 	if t.OwnBeyond == 0 {
 		return s.suits(b, math.Inf(1), f.enough)
 	}

@@ -37,11 +37,15 @@ func onExtension(hips planar.Vec) Station {
 }
 
 func setUp(st Station, m mechanism.Machine) (*Setup, *mechanism.Sweep, error) {
+	return setUpAt(FitPositions, st, m)
+}
+
+func setUpAt(positions int, st Station, m mechanism.Machine) (*Setup, *mechanism.Sweep, error) {
 	md, err := mechanism.Compile(m)
 	if err != nil {
 		return nil, nil, err
 	}
-	sw, err := md.Sweep(FitPositions)
+	sw, err := md.Sweep(positions)
 	if err != nil {
 		return nil, nil, err
 	}
@@ -299,9 +303,9 @@ func press() mechanism.Machine {
 
 // atPress is a press whose handle stands level with the shoulder and in its
 // side view; at the end of the 300 mm the arm is short of it by so much.
-func atPress(b *human.Body, short float64) (*Setup, *mechanism.Sweep, error) {
+func atPress(positions int, b *human.Body, short float64) (*Setup, *mechanism.Sweep, error) {
 	far := b.Links.UpperArm + b.Links.ElbowToGrip
-	return setUp(Station{Exercises: []Exercise{ChestPress}, Contact: Grip, Anchor: HipsAnchor, Trunk: 90 * deg, Width: Some(2 * b.Links.ShoulderHalf),
+	return setUpAt(positions, Station{Exercises: []Exercise{ChestPress}, Contact: Grip, Anchor: HipsAnchor, Trunk: 90 * deg, Width: Some(2 * b.Links.ShoulderHalf),
 		At: planar.Vec{X: 0.3 - far - short, Y: 1 - b.Links.Trunk}}, press())
 }
 
@@ -309,7 +313,9 @@ func atPress(b *human.Body, short float64) (*Setup, *mechanism.Sweep, error) {
 // fifths of the travel end 60 mm before the stop, so 65 of 125 mm are missing.
 func TestNothingFitsTellsByHowMuchAndWhatHelps(t *testing.T) {
 	b := woman(t)
-	build := func(c []int) (*Setup, *mechanism.Sweep, error) { return atPress(b, 0.175-0.025*float64(c[0])) }
+	build := func(c []int) (*Setup, *mechanism.Sweep, error) {
+		return atPress(FitPositions, b, 0.175-0.025*float64(c[0]))
+	}
 	f, err := Fit(context.Background(), []Dial{holes("seat", 3)}, build, b, FitOptions{})
 	if err != nil {
 		t.Fatal(err)
@@ -338,7 +344,7 @@ func TestNothingFitsTellsByHowMuchAndWhatHelps(t *testing.T) {
 // the travel serves.
 func TestArmStraightBeforeTheStopFits(t *testing.T) {
 	b := woman(t)
-	f, err := Fit(context.Background(), nil, func([]int) (*Setup, *mechanism.Sweep, error) { return atPress(b, 0.050) }, b, FitOptions{})
+	f, err := Fit(context.Background(), nil, func([]int) (*Setup, *mechanism.Sweep, error) { return atPress(FitPositions, b, 0.050) }, b, FitOptions{})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -346,7 +352,7 @@ func TestArmStraightBeforeTheStopFits(t *testing.T) {
 	if !f.Fits || !strings.Contains(text, "Usable from 0 to 240 of 300 mm") || !strings.Contains(text, "arm is 50 mm too short") {
 		t.Errorf("fits %v:\n%s", f.Fits, text)
 	}
-	if all, err := Fit(context.Background(), nil, func([]int) (*Setup, *mechanism.Sweep, error) { return atPress(b, 0.050) }, b, FitOptions{Enough: 1}); err != nil || all.Fits {
+	if all, err := Fit(context.Background(), nil, func([]int) (*Setup, *mechanism.Sweep, error) { return atPress(FitPositions, b, 0.050) }, b, FitOptions{Enough: 1}); err != nil || all.Fits {
 		t.Errorf("with all of the travel wanted: fits, %v", err)
 	}
 }

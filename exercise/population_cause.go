@@ -86,14 +86,14 @@ func (c *crowd) judge(person human.Drawn) verdict {
 		other := person
 		other.Size[d] = average(person.Sex, d)
 		changed := c.body(other)
-		v.frees[d] = changed.Links != b.Links && slices.ContainsFunc(c.places, func(s stand) bool { return s.suits(changed, c.within, c.enough) })
+		v.frees[d] = changed.Links != b.Links && slices.ContainsFunc(c.places, func(s rig) bool { return s.suits(changed, c.within, c.enough) })
 	}
 	return v
 }
 
 // complaint returns the share of the travel that a body cannot use at a place,
 // and what ends the stretch that it can on the side where more is lost.
-func (s *stand) complaint(b *human.Body, within float64) (lost float64, reason string) {
+func (s *rig) complaint(b *human.Body, within float64) (lost float64, reason string) {
 	first, last := s.stretch(b, within)
 	at, where := s.middle(), "midway"
 	if last >= first {
@@ -112,7 +112,7 @@ func (s *stand) complaint(b *human.Body, within float64) (lost float64, reason s
 }
 
 // inShort names a fault and where on the travel it is, without its size.
-func (s *stand) inShort(f Fault, where string) string {
+func (s *rig) inShort(f Fault, where string) string {
 	switch f.Kind {
 	case TooFar:
 		return fmt.Sprintf("the %v is too short to reach %s", f.Limb, where)

@@ -18,13 +18,13 @@ type crowd struct {
 	enough float64
 	people []human.Drawn
 	ranges map[reference.Sex]human.Ranges
-	places []stand   // that differ in where they put the body
+	places []rig     // that differ in where they put the body
 	at     [][][]int // by dial and value: the places it can lead to
 	fits   []bool    // by person, then place
 }
 
-// stand is a setup and the travel at its positions, m.
-type stand struct {
+// rig is a setup and the travel at its positions, m.
+type rig struct {
 	*Setup
 	travel []float64
 }
@@ -53,7 +53,7 @@ func (c *crowd) settle(ctx context.Context, dials []Dial, picks [][]int, build B
 			out.Failed, broken = out.Failed+1, err
 			continue
 		}
-		p := c.placeOf(stand{s, sw.Travel})
+		p := c.placeOf(rig{s, sw.Travel})
 		for d, v := range choice {
 			if !slices.Contains(c.at[d][v], p) {
 				c.at[d][v] = append(c.at[d][v], p)
@@ -69,7 +69,7 @@ func (c *crowd) settle(ctx context.Context, dials []Dial, picks [][]int, build B
 
 // placeOf returns the number of the place a setup puts the body in, a new one
 // if none yet is the same.
-func (c *crowd) placeOf(s stand) int {
+func (c *crowd) placeOf(s rig) int {
 	for i, p := range c.places {
 		if p.Exercise == s.Exercise && p.space == s.space && p.Axis == s.Axis && slices.Equal(p.points, s.points) && reflect.DeepEqual(p.Station, s.Station) {
 			return i
@@ -95,14 +95,14 @@ func (c *crowd) body(d human.Drawn) *human.Body {
 // fault, and its joint within so many metres of the machine's axis, over one
 // stretch of that share, which has the middle of the travel in it if the share
 // is above a half.
-func (s *stand) suits(b *human.Body, within, enough float64) bool {
+func (s *rig) suits(b *human.Body, within, enough float64) bool {
 	first, last := s.stretch(b, within)
 	return s.used(first, last) >= enough-1e-9 // rounding
 }
 
 // stretch returns the first and last position of the stretch without a fault
 // about the middle of the travel; last is before first if there is none.
-func (s *stand) stretch(b *human.Body, within float64) (first, last int) {
+func (s *rig) stretch(b *human.Body, within float64) (first, last int) {
 	var pl Placement
 	ok := func(i int) bool {
 		f, off := s.misfit(&pl, b, i, within)
@@ -121,13 +121,13 @@ func (s *stand) stretch(b *human.Body, within float64) (first, last int) {
 	return first, last
 }
 
-func (s *stand) middle() int {
+func (s *rig) middle() int {
 	half := s.travel[len(s.travel)-1] / 2
 	return slices.IndexFunc(s.travel, func(x float64) bool { return x >= half })
 }
 
 // used returns the share of the travel from one position to another.
-func (s *stand) used(first, last int) float64 {
+func (s *rig) used(first, last int) float64 {
 	whole := s.travel[len(s.travel)-1]
 	if last < first || whole <= 0 {
 		return 0
