@@ -38,8 +38,8 @@ func lever(axle, pad planar.Vec, kg float64, turn planar.Angle) mechanism.Machin
 	}
 }
 
-// stand compiles a machine and puts a station on it.
-func stand(t testing.TB, m mechanism.Machine, st Station, x Exercise, n int) (*Setup, *mechanism.Sweep) {
+// mount compiles a machine and puts a station on it.
+func mount(t testing.TB, m mechanism.Machine, st Station, x Exercise, n int) (*Setup, *mechanism.Sweep) {
 	t.Helper()
 	md, err := mechanism.Compile(m)
 	if err != nil {
@@ -94,7 +94,7 @@ func TestMisalignmentByHand(t *testing.T) {
 	l := &b.Links
 	m := lever(planar.Vec{}, planar.Vec{Y: -R}, 20, 80*deg)
 	st := Station{Contact: Pad, On: OnShank, Anchor: HipsAnchor, At: planar.Vec{X: -e - l.Thigh}, Trunk: 90 * deg, HasAxis: true}
-	s, sw := stand(t, m, st, LegExtension, 17)
+	s, sw := mount(t, m, st, LegExtension, 17)
 	r, err := Run(s, b, c, sw, Options{})
 	if err != nil {
 		t.Fatal(err)
@@ -143,14 +143,14 @@ func TestFaults(t *testing.T) {
 		{"1 cm too near", math.Abs(l.UpperArm-l.ElbowToGrip) - 0.01, TooNear, 0.01},
 		{"in reach", 0.9 * full, NoFault, 0},
 	} {
-		s, _ := stand(t, at(c.x), grip, ChestPress, 2)
+		s, _ := mount(t, at(c.x), grip, ChestPress, 2)
 		var p Placement
 		if f := s.Place(&p, b, 0); f.Kind != c.kind || math.Abs(f.By-c.by) > 1e-9 {
 			t.Errorf("%s: got %+v, want kind %v by %g m", c.name, f, c.kind, c.by)
 		}
 	}
 	m := lever(planar.Vec{}, planar.Vec{Y: -l.Shank - 0.05}, 20, 10*deg)
-	s, _ := stand(t, m, Station{Contact: Pad, On: OnShank, Anchor: HipsAnchor, At: planar.Vec{X: -l.Thigh}, Trunk: 90 * deg}, LegExtension, 2)
+	s, _ := mount(t, m, Station{Contact: Pad, On: OnShank, Anchor: HipsAnchor, At: planar.Vec{X: -l.Thigh}, Trunk: 90 * deg}, LegExtension, 2)
 	var p Placement
 	if f := s.Place(&p, b, 0); f.Kind != OffLimb || math.Abs(f.By-0.05) > 1e-9 {
 		t.Errorf("pad below the ankle: got %+v, want 50 mm off the limb", f)
@@ -164,7 +164,7 @@ func TestRangeIsFlaggedNotClamped(t *testing.T) {
 		t.Fatal(err)
 	}
 	st := Station{Contact: Pad, On: OnShank, Anchor: HipsAnchor, At: planar.Vec{X: -b.Links.Thigh}, Trunk: 90 * deg}
-	s, _ := stand(t, lever(planar.Vec{}, planar.Vec{Y: -0.3}, 20, 60*deg), st, LegExtension, 3)
+	s, _ := mount(t, lever(planar.Vec{}, planar.Vec{Y: -0.3}, 20, 60*deg), st, LegExtension, 3)
 	var p Placement
 	f := s.Place(&p, b, 0)
 	if f.Kind != PastRange || f.Motion != human.KneeFlex || math.Abs(f.By-30*math.Pi/180) > 1e-9 {
