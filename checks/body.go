@@ -1,12 +1,7 @@
 package checks
 
 import (
-	"bytes"
-	"encoding/json"
 	"fmt"
-	"os/exec"
-	"path/filepath"
-	"strings"
 
 	"gonum.org/v1/gonum/spatial/r3"
 )
@@ -83,28 +78,6 @@ func (e Engine) Inverse(l Limb) ([][]Answer, error) {
 		return nil, fmt.Errorf("checks: %s with %s: %d motions for %d asked", l.Name, e.Name, len(out), len(l.Motions))
 	}
 	return out, nil
-}
-
-// ask hands a document to the engine and reads its answer.
-func (e Engine) ask(name string, doc, answer any) error {
-	in, err := json.Marshal(doc)
-	if err != nil {
-		return fmt.Errorf("checks: %s: %w", name, err)
-	}
-	cmd := exec.Command(e.command[0], e.command[1:]...)
-	if strings.HasPrefix(e.command[0], "build/") {
-		cmd.Path, cmd.Err = filepath.Join(here(), e.command[0]), nil
-	}
-	var said bytes.Buffer
-	cmd.Dir, cmd.Stdin, cmd.Stderr = here(), bytes.NewReader(in), &said
-	out, err := cmd.Output()
-	if err != nil {
-		return fmt.Errorf("checks: %s with %s: %w: %s (run.sh installs and builds the engines)", name, e.Name, err, said.String())
-	}
-	if err := json.Unmarshal(out, answer); err != nil {
-		return fmt.Errorf("checks: %s with %s: %w", name, e.Name, err)
-	}
-	return nil
 }
 
 func tripleOf(v r3.Vec) Triple { return Triple{v.X, v.Y, v.Z} }

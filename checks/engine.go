@@ -26,33 +26,36 @@ var (
 
 // Sweep runs the case through the engine. A missing engine is an error.
 func (e Engine) Sweep(c Case) (Result, error) {
-	doc, err := json.Marshal(c)
-	if err != nil {
-		return Result{}, fmt.Errorf("checks: %s: %w", c.Name, err)
-	}
-
-	cmd := exec.Command(e.command[0], e.command[1:]...)
-	if strings.HasPrefix(e.command[0], "build/") {
-		cmd.Path = filepath.Join(here(), e.command[0])
-		cmd.Err = nil
-	}
-	cmd.Dir = here()
-	cmd.Stdin = bytes.NewReader(doc)
-	var said bytes.Buffer
-	cmd.Stderr = &said
-	out, err := cmd.Output()
-	if err != nil {
-		return Result{}, fmt.Errorf("checks: %s with %s: %w: %s (run.sh installs and builds the engines)", c.Name, e.Name, err, said.String())
-	}
-
 	var r Result
-	if err := json.Unmarshal(out, &r); err != nil {
-		return Result{}, fmt.Errorf("checks: %s with %s: %w", c.Name, e.Name, err)
+	if err := e.ask(c.Name, c, &r); err != nil {
+		return Result{}, err
 	}
 	if len(r.Positions) != len(c.At) {
 		return Result{}, fmt.Errorf("checks: %s with %s: %d positions for %d asked", c.Name, e.Name, len(r.Positions), len(c.At))
 	}
 	return r, nil
+}
+
+// ask hands a document to the engine and reads its answer.
+func (e Engine) ask(name string, doc, answer any) error {
+	in, err := json.Marshal(doc)
+	if err != nil {
+		return fmt.Errorf("checks: %s: %w", name, err)
+	}
+	cmd := exec.Command(e.command[0], e.command[1:]...)
+	if strings.HasPrefix(e.command[0], "build/") {
+		cmd.Path, cmd.Err = filepath.Join(here(), e.command[0]), nil
+	}
+	var said bytes.Buffer
+	cmd.Dir, cmd.Stdin, cmd.Stderr = here(), bytes.NewReader(in), &said
+	out, err := cmd.Output()
+	if err != nil {
+		return fmt.Errorf("checks: %s with %s: %w: %s (run.sh installs and builds the engines)", name, e.Name, err, said.String())
+	}
+	if err := json.Unmarshal(out, answer); err != nil {
+		return fmt.Errorf("checks: %s with %s: %w", name, e.Name, err)
+	}
+	return nil
 }
 
 // here is the directory of this file.

@@ -25,7 +25,8 @@
 // of Biomechanics (Wu et al. 2002, J Biomech 35:543; Wu et al. 2005, J Biomech
 // 38:981; from memory) except at the shoulder, where rotation is counted from
 // the arm swung straight to its place, so that it does not jump when the arm
-// hangs: it equals the recommended axial rotation plus the plane of elevation.
+// hangs: a lateral turn of the upper arm is this rotation plus the plane of
+// elevation, and the recommended axial rotation, inward positive, its reverse.
 //
 // A joint moment is internal and acts on the distal segment, by muscles and
 // whatever else crosses the joint. Its components are positive in the sense of
