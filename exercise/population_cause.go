@@ -94,7 +94,7 @@ func (c *crowd) judge(person human.Drawn) verdict {
 // complaint returns the share of the travel that a body cannot use at a place,
 // and what ends the stretch that it can on the side where more is lost.
 func (s *rig) complaint(b *human.Body, within float64) (lost float64, reason string) {
-	first, last := s.stretch(b, within)
+	first, last := s.stretch(b, within, 1)
 	at, where := s.middle(), "midway"
 	if last >= first {
 		at, where = first-1, "at the start"

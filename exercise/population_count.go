@@ -96,13 +96,14 @@ func (c *crowd) body(d human.Drawn) *human.Body {
 // stretch of that share, which has the middle of the travel in it if the share
 // is above a half.
 func (s *rig) suits(b *human.Body, within, enough float64) bool {
-	first, last := s.stretch(b, within)
+	first, last := s.stretch(b, within, enough)
 	return s.used(first, last) >= enough-1e-9 // rounding
 }
 
 // stretch returns the first and last position of the stretch without a fault
-// about the middle of the travel; last is before first if there is none.
-func (s *rig) stretch(b *human.Body, within float64) (first, last int) {
+// about the middle of the travel, or of so much of it as is enough; last is
+// before first if there is none.
+func (s *rig) stretch(b *human.Body, within, enough float64) (first, last int) {
 	var pl Placement
 	ok := func(i int) bool {
 		f, off := s.misfit(&pl, b, i, within)
@@ -115,7 +116,7 @@ func (s *rig) stretch(b *human.Body, within float64) (first, last int) {
 	for last = first; last+1 < len(s.travel) && ok(last+1); {
 		last++
 	}
-	for first > 0 && ok(first-1) {
+	for first > 0 && s.used(first, last) < enough && ok(first-1) {
 		first--
 	}
 	return first, last
