@@ -21,7 +21,7 @@ const (
 	NumJoints // how many there are
 )
 
-var jointNames = [NumJoints]string{"shoulder, raising", "shoulder, across", "shoulder, turning", "elbow", "hip", "hip, sideways", "knee", "ankle", "back"}
+var jointNames = [NumJoints]string{"shoulder (raising)", "shoulder (across)", "shoulder (turning)", "elbow", "hip", "hip (sideways)", "knee", "ankle", "back"}
 
 // String returns the name of the axis.
 func (j Joint) String() string { return jointNames[j] }
