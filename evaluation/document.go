@@ -1,7 +1,6 @@
 package evaluation
 
 import (
-	_ "embed"
 	"encoding/json"
 	"io"
 
@@ -12,11 +11,6 @@ import (
 
 // Format names the kind and version of a [Document].
 const Format = "steelyard evaluation 1"
-
-// Schema is the JSON Schema of a [Document].
-//
-//go:embed evaluation.schema.json
-var Schema []byte
 
 // Document is an evaluation as data: SI units, the unit in each key, columns of
 // equal length, null for a gap. Its shape is described by [Schema] and kept
@@ -33,6 +27,7 @@ type Document struct {
 	Ropes        []RopeDocument             `json:"ropes"`
 	Band         *BandDocument              `json:"band"`   // null without any ±
 	Stroke       *StrokeDocument            `json:"stroke"` // null without a tempo
+	Person       *PersonDocument            `json:"person"` // null for nobody
 	Measurements []MeasurementDocument      `json:"measurements"`
 	Cautions     []string                   `json:"cautions"`
 }
@@ -139,7 +134,7 @@ func (e *Evaluation) Document(f Formatter) *Document {
 	m := &e.Built.Machine
 	d := &Document{Format: Format, Name: e.Name, Sides: 1, Settings: []Chosen{}, Words: e.Words(f), Columns: e.columns(),
 		Readings: map[string]ReadingDocument{}, Joints: []JointDocument{}, Ropes: []RopeDocument{},
-		Band: e.bandDocument(), Measurements: []MeasurementDocument{}, Cautions: e.Cautions()}
+		Band: e.bandDocument(), Person: e.personDocument(), Measurements: []MeasurementDocument{}, Cautions: e.Cautions()}
 	if m.Plane.Mirrored {
 		d.Sides = 2
 	}

@@ -34,16 +34,15 @@ func (t Trouble) compare(u Trouble) int {
 	return t.Beyond - u.Beyond
 }
 
-// String says what the setting would do, as part of a sentence.
+// String says what the setting would do, as a sentence without its full stop.
 func (h Help) String() string {
-	with := fmt.Sprintf("with %s at %s", h.Setting, h.Value)
 	switch {
 	case h.Then.none():
-		return with + " the whole travel is within reach and within every joint's limits"
+		return fmt.Sprintf("setting %s to %q puts the whole travel within reach and within every joint's limits", h.Setting, h.Value)
 	case h.Then.Unreached < h.Now.Unreached:
-		return fmt.Sprintf("%s %s of the travel is out of reach instead of %s", with, h.Then.part(h.Then.Unreached), h.Now.part(h.Now.Unreached))
+		return fmt.Sprintf("setting %s to %q leaves %s of the travel out of reach instead of %s", h.Setting, h.Value, h.Then.part(h.Then.Unreached), h.Now.part(h.Now.Unreached))
 	}
-	return fmt.Sprintf("%s %s of the travel is past a joint's limit instead of %s", with, h.Then.part(h.Then.Beyond), h.Now.part(h.Now.Beyond))
+	return fmt.Sprintf("setting %s to %q leaves %s of the travel past a joint's limit instead of %s", h.Setting, h.Value, h.Then.part(h.Then.Beyond), h.Now.part(h.Now.Beyond))
 }
 
 func (t Trouble) part(n int) string {

@@ -16,8 +16,10 @@ type Meeting struct {
 	Capacity *human.Capacity
 	Rest     *exercise.Result // held at each position of the sweep
 	Paced    *exercise.Result // at the evaluation's tempo; nil without one
+	Can      []float64        // N, by position of the sweep: what the machine's force may be until the effort is 1; +Inf where nothing limits it
 	Warnings []human.Warning  // of the person's own figures
 	Helps    []Help           // settings that would mend what is out of reach or range
+	Notes    []string         // on the person's known lifts
 }
 
 // Meet puts a person on the machine as it is set, in the first exercise its
@@ -35,10 +37,10 @@ func (e *Evaluation) Meet(p *sheet.Person) (*Meeting, error) {
 	}
 	m := &Meeting{Person: p, Warnings: p.Warnings}
 	var err error
-	if m.Body, _, err = human.NewBody(p.Person); err != nil {
+	if m.Body, m.Capacity, err = readied(p.Person); err != nil {
 		return nil, err
 	}
-	if m.Capacity, _, err = human.NewCapacity(m.Body); err != nil {
+	if err := e.useLifts(m); err != nil {
 		return nil, err
 	}
 	setup, err := exercise.NewSetup(st.Exercises[0], st, e.Model, e.Sweep)
@@ -49,6 +51,10 @@ func (e *Evaluation) Meet(p *sheet.Person) (*Meeting, error) {
 	if err != nil {
 		return nil, e.nowhere(m.Body, err)
 	}
+	m.Can = m.Rest.Producible()
+	for i := range m.Can {
+		m.Can[i] *= setup.Limbs()
+	}
 	if e.Tempo != nil {
 		if m.Paced, err = exercise.Run(setup, m.Body, m.Capacity, e.Sweep, exercise.Options{Tempo: e.Tempo}); err != nil {
 			return nil, err
@@ -58,6 +64,16 @@ func (e *Evaluation) Meet(p *sheet.Person) (*Meeting, error) {
 		m.Helps = e.helps(m.Body)
 	}
 	return m, nil
+}
+
+// readied returns a person's body and strength.
+func readied(p human.Person) (*human.Body, *human.Capacity, error) {
+	b, _, err := human.NewBody(p)
+	if err != nil {
+		return nil, nil, err
+	}
+	c, _, err := human.NewCapacity(b)
+	return b, c, err
 }
 
 // nowhere adds to an error of a body that fits nowhere what would help it.

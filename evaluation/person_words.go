@@ -10,20 +10,32 @@ import (
 	"steelyard/reference"
 )
 
-// Words says how the person gets on with the machine, plain words first: where
-// it is hardest and for which joint, what is out of reach or past a limit and
-// which setting would help, what load, and what all of it rests on.
-func (m *Meeting) Words(f Formatter) []string {
-	words := m.said(f)
-	for _, h := range m.Helps[:min(len(m.Helps), mostHelps)] {
-		words = append(words, capital(h.String())+".")
+// Words says how the person gets on with the machine, plain words first: what is
+// out of reach or past a limit and which setting would help, where it is
+// hardest and for which joint, what load, and what all of it rests on.
+func (m *Meeting) Words() []string {
+	words := m.Rest.Words()
+	words = slices.Insert(words, min(1, len(words)), m.helpWords()...)
+	if p := m.Paced; p != nil && p.Lifting.Sticking >= 0 {
+		words = append(words, fmt.Sprintf("At the tempo lifting takes %.2f at the most, of the %s; at rest %.2f.",
+			p.Lifting.Peak(), p.Lifting.Joints[p.Lifting.Limiting].Joint.Body(), m.Rest.Lifting.Peak()))
 	}
+	words = append(words, m.Notes...)
 	words = append(words, m.grounds()...)
 	for _, w := range m.Warnings {
 		words = append(words, capital(w.String())+".")
 	}
-	for _, note := range m.Person.Person.Avoid {
-		words = append(words, "This person's sheet says to stay away from: "+note+". The computation does not read that; check the result against it.")
+	return words
+}
+
+// helpWords names the settings that would help most.
+func (m *Meeting) helpWords() []string {
+	if m.troubled() && len(m.Helps) == 0 {
+		return []string{"No single setting of this machine mends that."}
+	}
+	var words []string
+	for _, h := range m.Helps[:min(len(m.Helps), mostHelps)] {
+		words = append(words, capital(h.String())+".")
 	}
 	return words
 }
@@ -46,40 +58,22 @@ func (m *Meeting) grounds() []string {
 		}
 	}
 	words = append(words, "Body lengths "+strings.Join(parts, "; ")+".")
-	return append(words, m.weak()...)
+	var own []string
+	for _, c := range m.Working() {
+		if c.Rescaled {
+			own = append(own, c.Joint.String())
+		}
+	}
+	if len(own) > 0 {
+		words = append(words, "The strength of "+list(own)+" is set by a measurement of this person.")
+	}
+	return words
 }
 
 var originWords = map[human.Origin]string{
 	human.Given:       "measured",
 	human.FromSurvey:  "expected by the survey of people like this one",
 	human.FromStature: "as a fraction of the height",
-}
-
-// weak names the strengths that rest on little.
-func (m *Meeting) weak() []string {
-	byMark := map[reference.Mark][]string{}
-	var own []string
-	for _, c := range m.Working() {
-		switch {
-		case c.Rescaled:
-			own = append(own, c.Joint.String())
-		case c.Weakest.Weak():
-			byMark[c.Weakest] = append(byMark[c.Weakest], c.Joint.String())
-		}
-	}
-	var parts, words []string
-	for k := reference.Measured; k <= reference.Interpolated; k++ {
-		if names := byMark[k]; len(names) > 0 {
-			parts = append(parts, list(names)+" ("+k.String()+")")
-		}
-	}
-	if len(own) > 0 {
-		words = append(words, "The strength of "+list(own)+" is set by a measurement of this person.")
-	}
-	if len(parts) > 0 {
-		words = append(words, "Weak ground: the strength of "+strings.Join(parts, "; of ")+". One measured moment or lift of this person would replace it.")
-	}
-	return words
 }
 
 // Dimensions lists the body lengths that place this limb on this machine.
@@ -103,14 +97,17 @@ const leastEffort = 0.05
 func (m *Meeting) Working() []*exercise.Column {
 	var out []*exercise.Column
 	for k := range m.Rest.Lifting.Joints {
-		if c := &m.Rest.Lifting.Joints[k]; c.Effort[c.Peak] >= leastEffort {
+		if c := &m.Rest.Lifting.Joints[k]; hardest(c) >= leastEffort {
 			out = append(out, c)
 		}
 	}
-	slices.SortStableFunc(out, func(a, b *exercise.Column) int {
-		return int(sign(b.Effort[b.Peak] - a.Effort[a.Peak]))
-	})
+	slices.SortStableFunc(out, func(a, b *exercise.Column) int { return int(sign(hardest(b) - hardest(a))) })
 	return out
+}
+
+func hardest(c *exercise.Column) float64 {
+	i, _ := c.Hardest()
+	return c.Effort[i]
 }
 
 // list writes "a, b and c".

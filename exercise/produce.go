@@ -16,7 +16,7 @@ const produceTolerance = 1e-3
 // along the path (N) at which the greatest effort there becomes 1 in a slow
 // lift: what this person can produce. It is +Inf where no joint limits the
 // force, and 0 at gaps and where the limb's own weight is already too much.
-// All strengths count, also those taken beyond what their sources tested.
+// Strengths that are guesses are left out, as in a [Prediction].
 //
 // The greatest effort is convex in the force, so it passes 1 once going up.
 // Good to a part in a thousand.
@@ -30,13 +30,25 @@ func (r *Result) Producible() []float64 {
 			out[i] = r.heldAtOne(i)
 			continue
 		}
-		st := r.lifting[i]
+		st := r.lifting[i].at(middleBand, r.tested)
 		out[i] = atOne(mostForce, func(f float64) float64 {
 			_, z := st.solve(f, r.Direction)
 			return z
 		})
 	}
 	return out
+}
+
+// Hardest returns the position of the greatest effort among those where the
+// strength is no guess, and whether there is one; else [Column.Peak].
+func (c *Column) Hardest() (i int, known bool) {
+	i = c.Peak
+	for k, e := range c.Effort {
+		if e > 0 && !c.Joint.guess(c.Stretched[k]) && (!known || e > c.Effort[i]) {
+			i, known = k, true
+		}
+	}
+	return i, known
 }
 
 // heldAtOne returns the part along the path of the weight held that makes the
@@ -47,7 +59,7 @@ func (r *Result) heldAtOne(i int) float64 {
 		return 0
 	}
 	m := atOne(MostLoad, func(m float64) float64 {
-		st := r.lifting[i]
+		st := r.lifting[i].at(middleBand, r.tested)
 		st.rehold(m)
 		return st.greatest(0, [2]float64{})
 	})

@@ -22,6 +22,8 @@ type effort struct {
 	paced        []float64 // lifting at the tempo; nil without one
 	from, beyond []float64 // band where the strength is taken beyond what was tested; NaN elsewhere
 	untested     bool      // it is somewhere
+	peak         float64   // greatest effort of lifting among strengths that are no guess
+	guessed      bool      // all of them are guesses
 }
 
 // effortsOf returns the joints that work, the hardest asked first.
@@ -41,6 +43,8 @@ func effortsOf(e *evaluation.Evaluation, u units) []effort {
 			}
 		}
 		f.markUntested(e)
+		i, known := c.Hardest()
+		f.peak, f.guessed = c.Effort[i], !known
 		out = append(out, f)
 	}
 	return out
@@ -85,22 +89,23 @@ const (
 	mostTop   = 5.0
 )
 
-// effortTop returns where the effort axis of all joints ends.
+// effortTop returns where the effort axis of all joints ends: guesses may run
+// off it.
 func effortTop(all []effort) float64 {
 	peak := 0.0
-	for _, f := range all {
-		for k := range f.lift {
-			if !math.IsNaN(f.lift[k]) {
-				peak = max(peak, f.lift[k])
-			}
-		}
+	for i := range all {
+		peak = max(peak, all[i].peak)
 	}
 	return min(mostTop, max(leastTop, bandShare*peak))
 }
 
-// effortTitle names a joint with its peak.
+// title names a joint with its peak.
 func (f *effort) title() string {
-	return capitalised(f.name) + ": " + decimal(f.col.Effort[f.col.Peak], 2) + " at the most"
+	s := capitalised(f.name) + ": " + decimal(f.peak, 2) + " at the most"
+	if f.guessed {
+		s += ", a guess"
+	}
+	return s
 }
 
 func capitalised(s string) string {

@@ -29,13 +29,22 @@ func jointTable(e *evaluation.Evaluation, u units, wide bool) draw.Table {
 		t.Columns = append(t.Columns, draw.Column{Title: "Goes through (°)", Align: draw.Right}, draw.Column{Title: "Strength rests on"})
 	}
 	for k := range m.Rest.Lifting.Joints {
-		t.Rows = append(t.Rows, jointRow(e, u, &m.Rest.Lifting.Joints[k], wide))
+		c := &m.Rest.Lifting.Joints[k]
+		if i, _ := c.Hardest(); c.Available[i] > 0 && c.Effort[i] < idle {
+			continue
+		}
+		t.Rows = append(t.Rows, jointRow(e, u, c, wide))
 	}
 	return t
 }
 
+// idle is the effort below which a joint is left out of the table: it reads
+// 0.00.
+const idle = 0.005
+
 func jointRow(e *evaluation.Evaluation, u units, c *exercise.Column, wide bool) []string {
-	m, i := e.Person, c.Peak
+	m := e.Person
+	i, _ := c.Hardest()
 	row := []string{c.Joint.String()}
 	unit := u.moment()
 	if c.Available[i] == 0 {
@@ -76,7 +85,8 @@ func peakOf(c *exercise.Column) string {
 	if c == nil || c.Available[c.Peak] == 0 {
 		return ""
 	}
-	return decimal(c.Effort[c.Peak], 2)
+	i, _ := c.Hardest()
+	return decimal(c.Effort[i], 2)
 }
 
 // largest returns where the numbers are greatest in size.
@@ -124,8 +134,12 @@ func restsOn(c *exercise.Column) string {
 }
 
 // effortNotes explain the signs and the gaps of the joints' table.
-func effortNotes(e *evaluation.Evaluation) []string {
+// With a picture, that of the outline too.
+func effortNotes(e *evaluation.Evaluation, picture bool) []string {
 	out := []string{"Effort is the moment asked over the moment this person can produce at that angle; 1 is all there is. About two people in three lie in the range."}
+	if picture {
+		out = append(out, outlineNote)
+	}
 	weak := map[reference.Mark][]string{}
 	untested := false
 	for k := range e.Person.Rest.Lifting.Joints {
@@ -133,7 +147,8 @@ func effortNotes(e *evaluation.Evaluation) []string {
 		if c.Available[c.Peak] > 0 && c.Weakest.Weak() {
 			weak[c.Weakest] = append(weak[c.Weakest], c.Joint.String())
 		}
-		untested = untested || c.Stretched[c.Peak]
+		i, _ := c.Hardest()
+		untested = untested || c.Stretched[i]
 	}
 	for mark := reference.Measured; mark <= reference.Interpolated; mark++ {
 		if names := weak[mark]; len(names) > 0 {
@@ -145,6 +160,8 @@ func effortNotes(e *evaluation.Evaluation) []string {
 	}
 	return out
 }
+
+const outlineNote = "The green line in the picture of the load is the force at which the effort would become 1: dashed where that strength is taken beyond what was tested, dotted where it lies further out than drawn, left out where nothing known limits it."
 
 // muscleTable tells how much each muscle group is asked while it is long, in
 // the middle and short.

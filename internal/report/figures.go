@@ -16,6 +16,7 @@ type figure struct {
 	page        float64 // height over width across a printed page
 	wide, slim  float64 // and on a desk's screen, half of it wide, and on a phone
 	draw        func(c canvas, box draw.Rect)
+	person      bool // of the person, not of the machine alone
 }
 
 // figures returns the report's pictures in their order. Those of the machine are
@@ -24,18 +25,21 @@ func figures(e *evaluation.Evaluation, u units) []figure {
 	var out []figure
 	places, err := threePlaces(e)
 	if err == nil {
-		out = append(out, figure{"Where the load is felt", sideWords(e, u, places), 0.55, 0.7, slimShare(e, places),
-			func(c canvas, box draw.Rect) { c.sideView(e, places, box) }})
+		out = append(out, figure{title: "Where the load is felt", desc: sideWords(e, u, places), page: 0.55, wide: 0.7, slim: slimShare(e, places),
+			draw: func(c canvas, box draw.Rect) { c.sideView(e, places, box) }})
 	}
-	out = append(out, figure{"Force over the travel", curveWords(e, u), curveShare, 0.7, 0.8,
-		func(c canvas, box draw.Rect) { c.curve(e, box) }})
+	out = append(out, figure{title: "Force over the travel", desc: curveWords(e, u), page: curveShare, wide: 0.7, slim: 0.8,
+		draw: func(c canvas, box draw.Rect) { c.curve(e, box) }})
+	if e.Person != nil {
+		out = append(out, personFigures(e, u)...)
+	}
 	if err == nil {
-		out = append(out, figure{"Three places, and the lengths that decide", placeWords(e, u, places), 0.42, 0.6, 2.5,
-			func(c canvas, box draw.Rect) { c.positions(e, places, box) }})
+		out = append(out, figure{title: "Three places, and the lengths that decide", desc: placeWords(e, u, places), page: 0.42, wide: 0.6, slim: 2.5,
+			draw: func(c canvas, box draw.Rect) { c.positions(e, places, box) }})
 	}
 	if e.Stroke != nil {
-		out = append(out, figure{"One repetition in time", strokeWords(e, u), 0.3, 0.6, 0.75,
-			func(c canvas, box draw.Rect) { c.stroke(e.Stroke, box) }})
+		out = append(out, figure{title: "One repetition in time", desc: strokeWords(e, u), page: 0.3, wide: 0.6, slim: 0.75,
+			draw: func(c canvas, box draw.Rect) { c.stroke(e.Stroke, box) }})
 	}
 	return out
 }

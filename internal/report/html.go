@@ -46,6 +46,7 @@ type page struct {
 	Style                           template.CSS
 	Sign                            template.HTML
 	Figures                         []pageFigure
+	Person                          *pagePerson // nil for nobody
 	Travel, Readings                htmlTable
 	SettingsTable, Measurements     htmlTable
 	Again                           []string
@@ -76,7 +77,7 @@ func pageOf(e *evaluation.Evaluation, o Options) (*page, error) {
 	words := boundAll(e.Words(u))
 	p := &page{
 		Name: e.Name, Settings: settingsLine(e), Notes: e.Sheet.Notes, Measured: e.Sheet.Measured,
-		Lead: words[0], Words: words[1:],
+		Lead: words[0], Words: words[1:], Person: pagePersonOf(e, u),
 		Travel:        htmlTableOf("Along the travel: force at the contact, lift ratio and effective mass there", travelTable(e, u)),
 		Readings:      htmlTableOf("Read from the curve", readingsTable(e, u)),
 		SettingsTable: htmlTableOf("What can be adjusted", settingsTable(e)),
@@ -97,7 +98,11 @@ func pageOf(e *evaluation.Evaluation, o Options) (*page, error) {
 		if pf.Slim, err = ink.figure(e, u, f, slimFigure, f.slim); err != nil {
 			return nil, err
 		}
-		p.Figures = append(p.Figures, pf)
+		if f.person {
+			p.Person.Figures = append(p.Person.Figures, pf)
+		} else {
+			p.Figures = append(p.Figures, pf)
+		}
 	}
 	p.Style = template.CSS("\n" + variables(draw.Light) + "@media screen and (prefers-color-scheme: dark) {\n" + variables(draw.Dark) + ink.dark() + "}\n" + pageStyle)
 	return p, nil

@@ -18,7 +18,7 @@ func (t *terminal) person(e *evaluation.Evaluation, u units) {
 	t.heading(personTitle(m))
 	t.text(exerciseLine(m))
 	t.line("")
-	for _, s := range m.Words(u) {
+	for _, s := range m.Words() {
 		t.text(s)
 	}
 	t.line("")
@@ -31,7 +31,7 @@ func (t *terminal) person(e *evaluation.Evaluation, u units) {
 		t.line("")
 	}
 	t.table(jointTable(e, u, false))
-	for _, s := range effortNotes(e) {
+	for _, s := range effortNotes(e, false) {
 		t.text(s)
 	}
 	t.line("")

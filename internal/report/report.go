@@ -65,10 +65,24 @@ func (p *pages) first() {
 	gaps := 4 * captionHeight * p.scene.Text // captions, the space between and the foot
 	room := p.Size.H - p.Margin - p.y() - gaps - curveShare*p.Width()
 	all[0].page = min(max(room/p.Width(), 0.42), 0.62)
+	var own, persons []figure
 	for _, f := range all {
+		if f.person {
+			persons = append(persons, f)
+		} else {
+			own = append(own, f)
+		}
+	}
+	for i, f := range own {
+		if i == onFirstPage && p.e.Person != nil {
+			p.person(persons)
+		}
 		p.captioned(f)
 	}
 }
+
+// onFirstPage is how many figures go with the machine's words.
+const onFirstPage = 2
 
 // y returns how far down the page the flow has come, mm.
 func (p *pages) y() (y float64) {

@@ -19,6 +19,9 @@ type ribbon struct {
 	high  []float64
 	third [2]int // positions at which the middle third begins and ends
 	full  float64
+	can   []float64 // N, what the person can produce; nil without one, NaN where nobody is
+	guess []bool    // that rests on strength beyond what was tested
+	stick int       // position of the sticking point, or -1
 }
 
 // straightTurn is the turn of the path below which it counts as straight.
@@ -29,7 +32,7 @@ const straightTurn = 5 * planar.Degree
 // the machine.
 func ribbonOf(e *evaluation.Evaluation) ribbon {
 	c := &e.Curve
-	r := ribbon{full: ceiling(e)}
+	r := ribbon{full: ceiling(e), stick: -1}
 	sign := outerSide(e)
 	for k, row := range e.Rows {
 		r.base = append(r.base, e.Sweep.Contact[row])
@@ -45,6 +48,9 @@ func ribbonOf(e *evaluation.Evaluation) ribbon {
 	}
 	for i := range r.third {
 		r.third[i] = nearest(c.Travel, c.Length()*float64(i+1)/3)
+	}
+	if e.Person != nil {
+		r.outline(e)
 	}
 	return r
 }
@@ -141,6 +147,7 @@ func (p placed) draw(pg *draw.Page, text float64, th draw.Theme) {
 		pg.Stroke(draw.Polyline(p.edges(from, to, func(k int) float64 { return p.force[k] })...), draw.Pen{Width: 0.11 * text, Color: th.Load})
 	}
 	p.cuts(pg, text, th)
+	p.drawOutline(pg, text, th)
 	p.path(pg, text, th)
 }
 

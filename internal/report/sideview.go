@@ -30,9 +30,22 @@ func (c canvas) sideView(e *evaluation.Evaluation, places [3]*facts, box draw.Re
 	s := c.stage(e, box)
 	width := ribbonShare * min(box.W, box.H)
 	r := ribbonOf(e)
-	s.frame = fitRibbon(machineBounds(s.m, places[:]), r, width, r.roomIn(box, s.text))
+	all := machineBounds(s.m, places[:])
+	body, seen := sidePerson(e, places[1])
+	if seen {
+		body.grow(&all)
+	}
+	room := r.roomIn(box, s.text)
+	if r.can != nil {
+		width *= outlineRoom
+		room = room.Inset(s.text) // for the name of the sticking point
+	}
+	s.frame = fitRibbon(all, r, width, room)
 	rib := r.place(s.frame, width)
 
+	if seen {
+		s.person(&body)
+	}
 	s.standing()
 	rib.draw(c.Page, s.text, s.th)
 	s.ghost(places[0])
@@ -44,6 +57,7 @@ func (c canvas) sideView(e *evaluation.Evaluation, places [3]*facts, box draw.Re
 		s.names.AvoidArea(o)
 	}
 	s.nameForces(rib, places)
+	s.nameOutline(rib)
 	s.nameThirds(rib)
 	s.nameStretches(rib)
 	s.nameParts(places[1])
@@ -84,7 +98,7 @@ func fitRibbon(machine bounds, r ribbon, width float64, box draw.Rect) draw.Fram
 func (p placed) grow(b *bounds) {
 	for k := range p.base {
 		b.add(p.base[k], 0)
-		for _, f := range []float64{p.low[k], p.high[k]} {
+		for _, f := range []float64{p.low[k], p.high[k], p.drawnCan(k)} {
 			if !math.IsNaN(f) {
 				b.add(p.frame.Back(p.edge(k, f)), 0)
 			}
@@ -105,6 +119,9 @@ func (c canvas) scales(p placed, s *stage, box draw.Rect) {
 		label := short(step) + " " + s.u.force.Symbol() + " of ribbon"
 		if s.e.Band != nil {
 			label += ", hatched where uncertain"
+		}
+		if p.can != nil {
+			label += "; green line: what " + s.e.Person.Name() + " can produce"
 		}
 		c.TextAt(draw.Point{X: box.X + w + 0.6*s.text, Y: base}, label, f, draw.Left)
 	}
