@@ -16,6 +16,8 @@ import (
 	"syscall"
 
 	"github.com/alecthomas/kong"
+
+	"steelyard/internal/server"
 )
 
 // command is the whole command line.
@@ -25,6 +27,7 @@ type command struct {
 	People   peopleVerb   `cmd:"" help:"Say what share of people a machine fits, and what shuts out the rest."`
 	Check    checkVerb    `cmd:"" help:"Say in plain words what was understood of sheets, and what is missing."`
 	Sheet    sheetVerb    `cmd:"" help:"Print a commented example of a sheet, or its JSON Schema."`
+	pageVerbs
 }
 
 const about = `What a resistance machine asks of the body through its travel, from what a tape, a phone and a hanging scale say about it.
@@ -72,10 +75,7 @@ func execute(args []string, c *console) (code int) {
 	}()
 	var cmd command
 	parser := kong.Must(&cmd, kong.Name("steelyard"), kong.Description(about), kong.Writers(c.out, c.err),
-		kong.Exit(func(code int) { panic(helped{code}) }), kong.UsageOnError())
-	if len(args) == 0 {
-		args = []string{"--help"}
-	}
+		kong.Exit(func(code int) { panic(helped{code}) }), kong.UsageOnError(), kong.Vars{"address": server.DefaultAddress})
 	call, err := parser.Parse(args)
 	if err != nil {
 		fmt.Fprintf(c.err, "steelyard: %v; see steelyard --help\n", err)

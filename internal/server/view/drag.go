@@ -75,11 +75,11 @@ func seen(b *sheet.Built, h handle, link mechanism.LinkID, at planar.Vec, driver
 	}
 	md, err := mechanism.Compile(b.Machine)
 	if err != nil {
-		return h, at, err
+		return h, at, &EditError{err.Error(), "drag it in the measured pose"}
 	}
 	st := md.NewState()
 	if err := st.MoveTo(*driver); err != nil {
-		return h, at, err
+		return h, at, &EditError{err.Error(), "drag it in the measured pose"}
 	}
 	h.turn += st.Turn(link)
 	return h, st.Pose(link).Point(at), nil

@@ -51,11 +51,14 @@ func (o *Opened) Set(choices []api.Choice) (*sheet.Built, error) {
 // Evaluate evaluates the machine without error band, with the stroke if a tempo
 // is given and it can be had; else why says why not.
 func (o *Opened) Evaluate(ctx context.Context, b *sheet.Built, look *api.Look) (e *evaluation.Evaluation, why string, err error) {
-	positions := look.Positions
-	if positions != 0 {
-		positions = min(max(positions, fewest), most)
+	return o.evaluate(ctx, b, look, evaluation.Options{Draws: -1})
+}
+
+func (o *Opened) evaluate(ctx context.Context, b *sheet.Built, look *api.Look, opt evaluation.Options) (e *evaluation.Evaluation, why string, err error) {
+	if look.Positions != 0 {
+		opt.Positions = min(max(look.Positions, fewest), most)
 	}
-	if e, err = evaluation.Run(ctx, o.Machine, b, evaluation.Options{Positions: positions, Draws: -1}); err != nil || look.Tempo == nil {
+	if e, err = evaluation.Run(ctx, o.Machine, b, opt); err != nil || look.Tempo == nil {
 		return e, "", err
 	}
 	t := mechanism.Tempo{Up: look.Tempo.Up, Top: look.Tempo.Top, Down: look.Tempo.Down, Bottom: look.Tempo.Bottom}
@@ -167,4 +170,39 @@ func Problems(err error) []api.SheetProblem {
 
 func problem(p *sheet.Problem) api.SheetProblem {
 	return api.SheetProblem{Line: p.Line, Column: p.Column, Path: p.Path, What: p.What, Limit: p.Limit, Cure: p.Cure, Message: p.Error()}
+}
+
+// Sampled is [Preview] with the error band drawn from every ±, which takes
+// seconds. The only error is the context's, when that is cancelled.
+func Sampled(ctx context.Context, text string, look api.Look, progress func(done, total int)) (api.Preview, error) {
+	p := empty(text)
+	err := sample(ctx, &p, look, progress)
+	if ctx.Err() != nil {
+		return p, ctx.Err()
+	}
+	if err != nil {
+		p.Problems = Problems(err)
+	}
+	return p, nil
+}
+
+func sample(ctx context.Context, p *api.Preview, look api.Look, progress func(done, total int)) error {
+	o, err := Open("the sheet", p.Text)
+	if err != nil {
+		return err
+	}
+	b, err := o.Set(look.Settings)
+	if err != nil {
+		return err
+	}
+	if look.Structure {
+		s := o.structure(b)
+		p.Structure = &s
+	}
+	e, why, err := o.evaluate(ctx, b, &look, evaluation.Options{Progress: progress})
+	if err != nil {
+		return err
+	}
+	p.StrokeGap = why
+	return Fill(p, e, &look)
 }

@@ -1,0 +1,80 @@
+package server
+
+import (
+	"context"
+	"net/http"
+
+	"steelyard/internal/server/api"
+	"steelyard/internal/server/view"
+	"steelyard/internal/store"
+)
+
+// text returns the text that is asked about: given, or stored; after the edits.
+func (s *Server) text(ctx context.Context, in api.Ask) (string, error) {
+	text := in.Text
+	if text == "" {
+		if in.Sheet == "" {
+			return "", bad("neither a text nor a stored sheet is named; reload the page")
+		}
+		sh, err := s.Store.Sheet(ctx, in.Sheet)
+		if err != nil {
+			return "", err
+		}
+		text = sh.Text
+	}
+	if len(text) > store.MostText {
+		return "", &requestError{http.StatusRequestEntityTooLarge, api.TooLarge, "the sheet is larger than 256 kB; leave out what is no part of it"}
+	}
+	if len(in.Edits) == 0 {
+		return text, nil
+	}
+	values, err := view.Resolve(text, in.Look.Settings, in.Edits)
+	if err != nil {
+		return "", err
+	}
+	return view.Write(text, values)
+}
+
+// preview evaluates a machine quickly: it is asked for every move of a finger.
+func (s *Server) preview(w http.ResponseWriter, r *http.Request) error {
+	var in api.Ask
+	if err := read(r, &in); err != nil {
+		return err
+	}
+	text, err := s.text(r.Context(), in)
+	if err != nil {
+		return err
+	}
+	return send(w, r, view.Preview(r.Context(), text, in.Look))
+}
+
+func (s *Server) explain(w http.ResponseWriter, r *http.Request) error {
+	var in api.Ask
+	if err := read(r, &in); err != nil {
+		return err
+	}
+	text, err := s.text(r.Context(), in)
+	if err != nil {
+		return err
+	}
+	return send(w, r, view.Explain(r.Context(), text, in.Look))
+}
+
+func (s *Server) compare(w http.ResponseWriter, r *http.Request) error {
+	var in api.Compare
+	if err := read(r, &in); err != nil {
+		return err
+	}
+	if n := len(in.Items); n < 1 || n > view.MostCompared {
+		return bad("%d machines were sent to be compared; choose one to %d", n, view.MostCompared)
+	}
+	var sides []view.Side
+	for _, item := range in.Items {
+		text, err := s.text(r.Context(), api.Ask{Text: item.Text, Sheet: item.Sheet})
+		if err != nil {
+			return err
+		}
+		sides = append(sides, view.Side{Label: item.Label, Sheet: item.Sheet, Text: text, Settings: item.Settings})
+	}
+	return send(w, r, view.Compare(r.Context(), sides, in.Phase, in.Imperial))
+}
