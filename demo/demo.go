@@ -1,6 +1,6 @@
 // Package demo is the boathouse gym of an invented rowing club: machines of
-// every family the program knows, each as the sheet a coach would write. No
-// club, machine or person in it exists.
+// every family the program knows, and people to train on them, each as the
+// sheet a coach would write. No club, machine or person in it exists.
 //
 // The sheets are part of the program. Nothing here touches a disk.
 package demo
@@ -21,15 +21,17 @@ type File struct {
 
 // Machines returns the sheets of all machines, sorted by name. The caller may
 // change them.
-func Machines() []File {
-	const folder = "machines"
-	entries, err := machines.ReadDir(folder) // sorted
+func Machines() []File { return files(machines, "machines") }
+
+// files returns the sheets of an embedded folder.
+func files(fs embed.FS, folder string) []File {
+	entries, err := fs.ReadDir(folder) // sorted
 	if err != nil {
 		panic(err) // the folder is compiled in
 	}
 	files := make([]File, len(entries))
 	for i, e := range entries {
-		data, err := machines.ReadFile(path.Join(folder, e.Name()))
+		data, err := fs.ReadFile(path.Join(folder, e.Name()))
 		if err != nil {
 			panic(err)
 		}
