@@ -4,21 +4,24 @@
 //
 // The files are the stages:
 //
-//	catalogue.go                 the exercises: joints, muscles, posture
-//	station.go                   where and how the body meets a machine
-//	setup.go                     the contact along the travel, in space
-//	body.go                      where the trunk is
-//	place.go  arm.go  leg.go  pad.go  borne.go   the body at one position
-//	fault.go                     out of reach, past a joint's range
-//	demand.go                    joint moments, linear in the contact force
-//	direction.go                 which way the hand pushes where it is free to
-//	effort.go                    asked over available
-//	motion.go  course.go         speed and acceleration at a tempo
-//	run.go  column.go            the table along the travel
-//	maximum.go  thirds.go        predicted load; lengthened, middle, shortened
-//	free.go                      the same exercise with a free weight or cable
-//	lift.go                      strength from a known lift
-//	words.go  document.go        for the reader
+//	catalogue.go  station.go            the exercises; where and how the body meets a machine
+//	setup.go                            the contact along the travel, in space
+//	body.go                             where the trunk is
+//	place.go  leg.go  pad.go  borne.go  the body at one position
+//	fault.go                            out of reach, past a joint's range
+//	push.go                             the contact force on the body
+//	joint.go  demand.go  trunk.go       joint moments, linear in that force
+//	direction.go                        which way to push where that is free
+//	course.go  motion.go                speed and acceleration at a tempo
+//	run.go  column.go                   the table along the travel
+//	align.go                            joint against machine axis, creep of a pad
+//	maximum.go  thirds.go  produce.go   predicted load; lengthened, middle, shortened
+//	free.go                             the same exercise with a free weight or cable
+//	lift.go                             strength from a known lift
+//	words.go  words_place.go  document.go  document_fill.go
+//
+// The fit files search the settings for one person, the population files count
+// whom of a survey a machine fits; both stand on Setup.Place.
 //
 // # Frame, sides, signs
 //
