@@ -30,17 +30,18 @@ func jointTable(e *evaluation.Evaluation, u units, wide bool) draw.Table {
 	}
 	for k := range m.Rest.Lifting.Joints {
 		c := &m.Rest.Lifting.Joints[k]
-		if i, _ := c.Hardest(); c.Available[i] > 0 && c.Effort[i] < idle {
-			continue
+		if !idle(c) {
+			t.Rows = append(t.Rows, jointRow(e, u, c, wide))
 		}
-		t.Rows = append(t.Rows, jointRow(e, u, c, wide))
 	}
 	return t
 }
 
-// idle is the effort below which a joint is left out of the table: it reads
-// 0.00.
-const idle = 0.005
+// idle reports whether a joint is left out of the table: its effort reads 0.00.
+func idle(c *exercise.Column) bool {
+	i, _ := c.Hardest()
+	return c.Available[i] > 0 && c.Effort[i] < 0.005
+}
 
 func jointRow(e *evaluation.Evaluation, u units, c *exercise.Column, wide bool) []string {
 	m := e.Person
@@ -133,6 +134,17 @@ func restsOn(c *exercise.Column) string {
 	return s
 }
 
+// strengthSources says of each joint in the table what its strength rests on.
+func strengthSources(e *evaluation.Evaluation) []string {
+	var out []string
+	for k := range e.Person.Rest.Lifting.Joints {
+		if c := &e.Person.Rest.Lifting.Joints[k]; !idle(c) && c.Source.Text != "" {
+			out = append(out, capitalised(c.Joint.String())+": "+restsOn(c)+".")
+		}
+	}
+	return out
+}
+
 // effortNotes explain the signs and the gaps of the joints' table.
 // With a picture, that of the outline too.
 func effortNotes(e *evaluation.Evaluation, picture bool) []string {
@@ -144,6 +156,9 @@ func effortNotes(e *evaluation.Evaluation, picture bool) []string {
 	untested := false
 	for k := range e.Person.Rest.Lifting.Joints {
 		c := &e.Person.Rest.Lifting.Joints[k]
+		if idle(c) {
+			continue
+		}
 		if c.Available[c.Peak] > 0 && c.Weakest.Weak() {
 			weak[c.Weakest] = append(weak[c.Weakest], c.Joint.String())
 		}

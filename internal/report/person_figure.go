@@ -98,9 +98,8 @@ func personBounds(places []personPlace) bounds {
 func (c canvas) personView(e *evaluation.Evaluation, p *personPlace, b bounds, box draw.Rect) {
 	th, text := c.scene.Theme, c.scene.Text
 	bold := draw.Font{Size: text, Bold: true, Color: th.Ink}
-	title := p.Name + ", " + c.u.Length(p.Travel) + " into the travel"
-	c.TextAt(draw.Point{X: box.X, Y: box.Y + text}, title, bold, draw.Left)
-	lines := p.body.lines(c.u)
+	c.TextAt(draw.Point{X: box.X, Y: box.Y + text}, p.Name, bold, draw.Left)
+	lines := append([]string{c.u.Length(p.Travel) + " into the travel"}, p.body.lines(c.u)...)
 	view := draw.Rect{X: box.X, Y: box.Y + 1.4*text, W: box.W, H: box.H - c.scene.Font(th.Ink).Leading()*float64(mostLines(e)) - 2*text}
 	c.Stroke(view.Path(), draw.Pen{Width: 0.05 * text, Color: mix(th.Faint, th.Paper, 0.6)})
 
@@ -156,7 +155,7 @@ func mostLines(e *evaluation.Evaluation) int {
 	for k := range e.Person.Rest.Lifting.Joints {
 		names[e.Person.Rest.Lifting.Joints[k].Joint.Body()] = true
 	}
-	return len(names) + slantLines
+	return 1 + len(names) + slantLines
 }
 
 // slantLines is the room for what leans out of the picture.
@@ -182,7 +181,7 @@ func personShare(places []personPlace, inRow float64) float64 {
 	b := personBounds(places)
 	size := b.hi.Sub(b.lo)
 	shape := max(0.5, min(1.4, size.Y/max(size.X, 1e-6)))
-	return 0.85*shape/inRow + 0.17 + 0.12/inRow
+	return 0.85*shape/inRow + 0.19 + 0.12/inRow
 }
 
 // personFigures are the pictures of the person on the machine.

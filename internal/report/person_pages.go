@@ -35,7 +35,7 @@ type pagePerson struct {
 	Figures         []pageFigure
 	Joints, Muscles htmlTable
 	Body            htmlTable
-	Notes           []string
+	Notes, Sources  []string
 	MuscleNote      string
 }
 
@@ -47,9 +47,9 @@ func pagePersonOf(e *evaluation.Evaluation, u units) *pagePerson {
 	words := boundAll(m.Words())
 	return &pagePerson{
 		Title: personTitle(m), Line: exerciseLine(m), Lead: words[0], Words: words[1:],
-		Joints:  htmlTableOf("Each joint where it is asked most, lifting at rest", jointTable(e, u, true)),
+		Joints:  htmlTableOf("Each joint where it is asked most, lifting at rest", jointTable(e, u, false)),
 		Muscles: htmlTableOf("Muscles by thirds of their own length", muscleTable(e)),
 		Body:    htmlTableOf("Body lengths", bodyTable(e, u)),
-		Notes:   effortNotes(e, true), MuscleNote: muscleNote,
+		Notes:   effortNotes(e, true), Sources: strengthSources(e), MuscleNote: muscleNote,
 	}
 }

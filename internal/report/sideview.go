@@ -23,7 +23,7 @@ const roomy = 40
 // travel, with the load ribbon along the contact's path.
 func (c canvas) sideView(e *evaluation.Evaluation, places [3]*facts, box draw.Rect) {
 	foot := 1.8 * c.scene.Text
-	if box.W < roomy*c.scene.Text {
+	if box.W < roomy*c.scene.Text || e.Person != nil {
 		foot *= 2
 	}
 	box.H -= foot
@@ -120,13 +120,16 @@ func (c canvas) scales(p placed, s *stage, box draw.Rect) {
 		if s.e.Band != nil {
 			label += ", hatched where uncertain"
 		}
-		if p.can != nil {
-			label += "; green line: what " + s.e.Person.Name() + " can produce"
-		}
 		c.TextAt(draw.Point{X: box.X + w + 0.6*s.text, Y: base}, label, f, draw.Left)
 	}
 	y = box.Bottom() - 0.7*s.text // the same line, or the next
 	base = y + 0.36*s.text
+	if p.can != nil {
+		from := draw.Point{X: box.X, Y: y}
+		to := draw.Point{X: box.X + 2*s.text, Y: y}
+		c.Stroke(draw.Polyline(from, to), draw.Pen{Width: 0.24 * s.text, Color: s.th.Person})
+		c.TextAt(draw.Point{X: to.X + 0.6*s.text, Y: base}, "what "+s.e.Person.Name()+" can produce", f, draw.Left)
+	}
 	step := roundBelow(s.u.length.FromSI(box.W / s.frame.Scale / 6))
 	w := s.frame.Len(s.u.length.ToSI(step))
 	label := short(step) + " " + s.u.length.Symbol()
