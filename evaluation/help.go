@@ -39,6 +39,8 @@ func (h Help) String() string {
 	switch {
 	case h.Then.none():
 		return fmt.Sprintf("setting %s to %q puts the whole travel within reach and within every joint's limits", h.Setting, h.Value)
+	case h.Then.Unreached == 0 && h.Now.Unreached > 0:
+		return fmt.Sprintf("setting %s to %q puts the whole travel within reach, %s of it past a joint's limit", h.Setting, h.Value, h.Then.part(h.Then.Beyond))
 	case h.Then.Unreached < h.Now.Unreached:
 		return fmt.Sprintf("setting %s to %q leaves %s of the travel out of reach instead of %s", h.Setting, h.Value, h.Then.part(h.Then.Unreached), h.Now.part(h.Now.Unreached))
 	}

@@ -1,6 +1,7 @@
 package report
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -162,8 +163,7 @@ func effortNotes(e *evaluation.Evaluation, picture bool) []string {
 		if c.Available[c.Peak] > 0 && c.Weakest.Weak() {
 			weak[c.Weakest] = append(weak[c.Weakest], c.Joint.String())
 		}
-		i, _ := c.Hardest()
-		untested = untested || c.Stretched[i]
+		untested = untested || slices.Contains(c.Stretched, true)
 	}
 	for mark := reference.Measured; mark <= reference.Interpolated; mark++ {
 		if names := weak[mark]; len(names) > 0 {

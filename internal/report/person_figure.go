@@ -141,7 +141,11 @@ func (f *figureOf) lines(u units) []string {
 		if !j.known {
 			continue
 		}
-		out = append(out, j.name+" "+decimal(j.greatest, 2)+": "+decimal(unit.FromSI(j.asked), 0)+" "+unit.Symbol()+" asked")
+		effort := decimal(j.greatest, 2)
+		if j.untested {
+			effort += untestedSign
+		}
+		out = append(out, j.name+" "+effort+": "+decimal(unit.FromSI(j.asked), 0)+" "+unit.Symbol()+" asked")
 	}
 	if s := f.slants(); s != "" {
 		out = append(out, s)

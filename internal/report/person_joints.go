@@ -21,6 +21,7 @@ type bodyJoint struct {
 	greatest float64 // effort of its hardest axis
 	asked    float64 // N·m, of that axis
 	known    bool    // some axis has a known strength
+	untested bool    // taken beyond what its source tested
 }
 
 // joints returns the body joints that are asked, from the trunk outwards.
@@ -36,7 +37,7 @@ func (f *figureOf) joints() []bodyJoint {
 		j := &out[len(out)-1]
 		j.moment = r3.Add(j.moment, r3.Scale(c.Moment[f.row], f.axisOf(c.Joint)))
 		if c.Available[f.row] > 0 && (!j.known || c.Effort[f.row] > j.greatest) {
-			j.known, j.greatest, j.asked = true, c.Effort[f.row], abs(c.Moment[f.row])
+			j.known, j.greatest, j.asked, j.untested = true, c.Effort[f.row], abs(c.Moment[f.row]), c.Stretched[f.row]
 		}
 	}
 	return out
@@ -51,6 +52,9 @@ func (f *figureOf) newJoint(j exercise.Joint) bodyJoint {
 		out.at, out.distal, out.angle = q.Mid, r3.Sub(q.End, q.Mid), deg(f.p.Arm.Elbow)
 	case exercise.Hip, exercise.HipSide:
 		out.at, out.distal, out.angle = q.Root, r3.Sub(q.Mid, q.Root), deg(f.p.Leg.HipFlexion)
+		if x := f.m.Rest.Setup.Exercise; x == exercise.HipAbduction || x == exercise.HipAdduction {
+			out.angle = deg(f.p.Leg.HipAbduction) + " out"
+		}
 	case exercise.Knee:
 		out.at, out.distal, out.angle = q.Mid, r3.Sub(q.End, q.Mid), deg(f.p.Leg.Knee)
 	case exercise.Ankle:
