@@ -1,6 +1,6 @@
 /** The load ribbon: the force drawn along the contact's path, as wide as it is large. */
 
-import type { Curve, Phase } from "../api.ts";
+import type { Band, Curve, Phase } from "../api.ts";
 import { add, type Box, type Place, times } from "./place.ts";
 import { fit, onGround, onScreen, type Size, type View } from "./view.ts";
 
@@ -23,12 +23,9 @@ export const column = (c: Curve, phase: Phase): (number | null)[] =>
 
 const numbers = (column: readonly (number | null)[]): number[] => column.map((f) => f ?? Number.NaN);
 
-/** ribbonOf reads the ribbon off a curve; band may be null. */
-export function ribbonOf(
-  c: Curve,
-  phase: Phase,
-  band: { low: (number | null)[]; high: (number | null)[] } | null,
-): Ribbon {
+/** ribbonOf reads the ribbon off a curve. A band of another phase, or of none, is left out. */
+export function ribbonOf(c: Curve, phase: Phase, measured: Pick<Band, "phase" | "low" | "high"> | null): Ribbon {
+  const band = measured?.phase === phase || (measured && !c.rubs) ? measured : null;
   const force = numbers(column(c, phase));
   return {
     base: c.contact,

@@ -51,7 +51,9 @@ export function CompareScreen({ ids }: { ids: string[] }) {
         comparison.value = c;
         trouble.value = null;
       })
-      .catch((err) => current && (trouble.value = troubleOf(err)));
+      .catch((err) => {
+        if (current) trouble.value = troubleOf(err);
+      });
     return () => {
       current = false;
     };
@@ -103,7 +105,6 @@ function Picture({ comparison: c }: { comparison: Comparison }) {
   const most = Math.max(...c.items.map((i) => (ownPeak.value ? 1 : (i.readings?.peak.force ?? 0))), 1e-9) * 1.3;
   return (
     <>
-      <Tools />
       <Chart
         series={series}
         band={null}
@@ -134,6 +135,7 @@ function Picture({ comparison: c }: { comparison: Comparison }) {
           reading: readings[i] === null ? "–" : `${fixed(readings[i]! / perUnit, 0)} ${unit}`,
         }))}
       />
+      <Tools />
     </>
   );
 }

@@ -6,9 +6,9 @@ import type { Explanation, Look, Problem } from "../api.ts";
 import { canFilm, type FilmJob, gif, webm } from "../explain/film.ts";
 import { leaf } from "../explain/leaf.ts";
 import { ExplainView } from "../explain/view.tsx";
+import { BackLink } from "../parts/backlink.tsx";
 import { TroubleNote } from "../parts/notes.tsx";
 import { addressOf, ask, troubleOf } from "../server/client.ts";
-import { write } from "../state/route.ts";
 import { settingsOf } from "../state/settings.ts";
 import { pounds, units } from "../state/taste.ts";
 import { percent } from "../units.ts";
@@ -39,11 +39,7 @@ export function ExplainScreen({ id }: { id: string }) {
   return (
     <div class="explain-screen">
       <div class="screen-head">
-        <a class="button back" href={write({ screen: "machine", id })} aria-label={words.explain.previous}>
-          <svg viewBox="0 0 24 24" width="20" height="20" aria-hidden="true">
-            <path class="line-icon" d="M15 5l-7 7 7 7" />
-          </svg>
-        </a>
+        <BackLink to={{ screen: "machine", id }} label={words.explain.previous} />
         <h1>{e ? words.explain.title(e.preview.name) : words.loading}</h1>
       </div>
       {trouble.value && <TroubleNote problem={trouble.value} />}

@@ -26,7 +26,14 @@ export function RoomScreen() {
   const now = room.value;
   return (
     <div class="room-screen">
-      <h1>{words.room.title}</h1>
+      <div class="screen-head">
+        <h1>{words.room.title}</h1>
+        {now && now.machines.length > 0 && (
+          <a class="button strong" href={write({ screen: "build", family: "" })}>
+            {words.room.add}
+          </a>
+        )}
+      </div>
       {roomTrouble.value && <TroubleNote problem={roomTrouble.value} retry={() => void refresh()} />}
       {!now && !roomTrouble.value && <p class="faint">{words.loading}</p>}
       {now && (now.machines.length ? <Board room={now} /> : <Empty />)}
@@ -77,9 +84,6 @@ function Board({ room: r }: { room: Room }) {
           value={order.value}
           choose={(v) => (order.value = v as Order)}
         />
-        <a class="button strong" href={write({ screen: "build", family: "" })}>
-          {words.room.add}
-        </a>
       </div>
       <p class="faint" role="status">
         {shown.length ? words.room.count(shown.length) : words.room.none}
@@ -111,8 +115,8 @@ function Card({ machine: m, chosen }: { machine: MachineCard; chosen: string[] }
         <div class="card-sign">{m.sign ? <SignPicture sign={m.sign} /> : <span class="no-sign">?</span>}</div>
         <div class="card-words">
           <strong>{m.name}</strong>
-          <span class="loads">{m.sign ? m.loads : words.room.untested}</span>
-          <span class="faint">{m.sign ? force(units.value, m.sign.peak) : m.trouble}</span>
+          <span class="loads">{m.sign ? words.room.loads(m.loads) : words.room.untested}</span>
+          <span class="faint">{m.sign ? words.room.upTo(force(units.value, m.sign.peak)) : m.trouble}</span>
         </div>
       </a>
       <label class="pick" title={words.room.pick(m.name)}>

@@ -13,6 +13,9 @@ import { pounds } from "./taste.ts";
 /** settleAfter is how long nothing must change before all poses are asked for, ms. */
 const settleAfter = 120;
 
+/** quickPositions is how many places of the travel are computed while a finger moves. */
+const quickPositions = 61;
+
 /** Conflicting is two texts of one sheet of which only one can stay. */
 export interface Conflicting {
   yours: string;
@@ -55,7 +58,14 @@ export class Bench {
   #channel = "BroadcastChannel" in globalThis ? new BroadcastChannel("steelyard") : null;
   #quick = new Latest<Quick, Preview>(
     (question) => ask("POST /api/preview", { in: question.ask }),
-    (answer, question) => this.#tried(answer, question),
+    (answer, question) => this.#tried(answer, question.since),
+    (err) => this.#failed(err),
+  );
+  #careful = new Latest<Ask, Preview>(
+    (question) => ask("POST /api/preview", { in: question }),
+    (answer, question) => {
+      if (question.edits === this.edits.value) this.#tried(answer);
+    },
     (err) => this.#failed(err),
   );
   #full = new Latest<Ask, Preview>(
@@ -74,6 +84,7 @@ export class Bench {
   close(): void {
     clearTimeout(this.#timer);
     this.#quick.forget();
+    this.#careful.forget();
     this.#full.forget();
     this.#channel?.close();
   }
@@ -88,14 +99,14 @@ export class Bench {
     }
   }
 
-  /** look says how the machine is set; every pose, or only the one it stands in. */
+  /** look says how the machine is set: with every pose, or quickly with only the one it stands in and no band. */
   look(every: boolean): Look {
     return {
       settings: this.choices.value,
       frames: every ? "all" : "one",
       share: this.share.value,
       imperial: pounds.value,
-      ...(every ? { structure: true, tempo: this.tempo.value } : {}),
+      ...(every ? { structure: true, tempo: this.tempo.value } : { noBand: true, positions: quickPositions }),
     };
   }
 
@@ -109,6 +120,7 @@ export class Bench {
   attempt(edits: Edit[], since = performance.now()): void {
     this.edits.value = edits;
     this.#quick.ask({ ask: { sheet: this.id, edits, look: this.look(false) }, since });
+    this.#later(() => this.#careful.ask({ sheet: this.id, edits, look: { ...this.look(false), noBand: false } }));
   }
 
   /** trySheet shows what a whole text would do, and stores nothing. */
@@ -118,6 +130,7 @@ export class Bench {
 
   /** drop goes back to what is stored. */
   drop(): void {
+    clearTimeout(this.#timer);
     this.#quick.forget();
     batch(() => {
       this.edits.value = [];
@@ -136,7 +149,7 @@ export class Bench {
       ask: { sheet: this.id, edits: this.edits.value, look: this.look(false) },
       since: performance.now(),
     });
-    this.#soon();
+    this.#later(() => this.settle());
   }
 
   /** usual sets everything as it usually stands. */
@@ -147,12 +160,13 @@ export class Bench {
 
   /** again asks anew, after units or tempo have changed. */
   again(): void {
-    this.#soon();
+    this.#later(() => this.settle());
   }
 
   /** keep stores the edits. What cannot be used is not stored. */
   keep(edits: Edit[]): void {
     this.#quick.forget();
+    this.#careful.forget();
     this.#write((revision) =>
       ask("PATCH /api/sheets/{id}", { path: { id: this.id }, in: { revision, edits, look: this.look(true) } }),
     );
@@ -190,9 +204,10 @@ export class Bench {
     void this.open();
   }
 
-  #soon(): void {
+  /** #later does it when nothing has changed for a while. */
+  #later(act: () => void): void {
     clearTimeout(this.#timer);
-    this.#timer = window.setTimeout(() => this.settle(), settleAfter);
+    this.#timer = window.setTimeout(act, settleAfter);
   }
 
   /** #write lets one write follow the other, each from the revision the one before left. */
@@ -234,14 +249,14 @@ export class Bench {
     });
   }
 
-  #tried(answer: Preview, question: Quick): void {
+  #tried(answer: Preview, since?: number): void {
     batch(() => {
       this.problems.value = answer.problems;
       // what has not been asked for is as it was
       const structure = answer.structure ?? this.settled.value?.structure ?? null;
       if (answer.curve) this.trial.value = { ...answer, structure };
     });
-    painted(question.since);
+    if (since !== undefined) painted(since);
   }
 
   #failed(err: unknown): void {

@@ -7,6 +7,8 @@ import { onScreen } from "../../drawing/view.ts";
 import { lengthText } from "../../units.ts";
 import type { Stage } from "./stage.ts";
 
+const roomForLength = 46; // px, of an arm along which its length can be written
+
 /** Arms draws each arm from its axis square to the line its force acts along, with its length. */
 export function Arms({ stage, kinds }: { stage: Stage; kinds: ReadonlySet<string> }) {
   return (
@@ -34,8 +36,12 @@ function OneArm({ arm, stage }: { arm: Arm; stage: Stage }) {
       <path class="line-of-force" d={segment(acts, beyond)} />
       <path class="lever" d={segment(axis, foot)} />
       <path class="tip" d={head(axis, foot, 8) + head(foot, axis, 8)} />
-      {long > 46 && (
+      {long > roomForLength ? (
         <ArmLength at={lerp(axis, foot, 0.5)} along={sub(foot, axis)} text={lengthText(stage.units, arm.length)} />
+      ) : (
+        <text class="halo beside" x={beyond[0] + 6} y={beyond[1] + 14}>
+          {lengthText(stage.units, arm.length)}
+        </text>
       )}
     </g>
   );

@@ -9,7 +9,7 @@ import { words } from "../../words.ts";
 import { Arms, Forces, Gravity } from "./arms.tsx";
 import { Guides, Lines, Links, Pins, Weights, Wheels } from "./machine.tsx";
 import { Here, RibbonShape, ThirdNames } from "./ribbon.tsx";
-import { Axes, Travels } from "./shown.tsx";
+import { Axes, Ghost, Travels } from "./shown.tsx";
 import { type Layer, type Stage, screen } from "./stage.ts";
 
 export interface FigureProps {
@@ -38,6 +38,7 @@ export function Figure({ stage, show, id, trail }: FigureProps) {
       {show.has("gravity") && <Gravity stage={stage} />}
       {show.has("ribbon") && <RibbonShape laid={stage.laid} hatch={id} band={show.has("band")} />}
       {show.has("ribbon") && <ThirdNames laid={stage.laid} />}
+      {show.has("ghost") && trail && <Ghost stage={stage} trail={trail} />}
       <Guides stage={stage} />
       <Weights stage={stage} />
       <Links stage={stage} />
@@ -51,7 +52,7 @@ export function Figure({ stage, show, id, trail }: FigureProps) {
       {show.has("gravity") && <Forces stage={stage} kinds={weightOnly} />}
       {show.has("forces") && <Forces stage={stage} kinds={contactOnly} />}
       <Contact stage={stage} />
-      {show.has("names") && <Names stage={stage} />}
+      {show.has("names") && <Names stage={stage} ribbonShown={show.has("ribbon")} />}
     </g>
   );
 }
@@ -67,11 +68,11 @@ function Contact({ stage }: { stage: Stage }) {
 }
 
 /** Names says what the parts are and how large the force is here, at the start and at the end. */
-function Names({ stage }: { stage: Stage }) {
+function Names({ stage, ribbonShown }: { stage: Stage; ribbonShown: boolean }) {
   const { laid, drawing, frame, view } = stage;
   const labels: Label[] = [];
   const here = laid.ribbon.force[frame.position];
-  if (here !== undefined && !Number.isNaN(here)) {
+  if (ribbonShown && here !== undefined && !Number.isNaN(here)) {
     labels.push({ at: edge(laid, frame.position, here), text: force(stage.units, here), role: "load", bold: true });
   }
   for (const w of drawing.weights) {
@@ -86,7 +87,7 @@ function Names({ stage }: { stage: Stage }) {
   labels.push({ at: onScreen(view, frame.contact), text: words.figure.contact, role: "person" });
   return (
     <g class="names">
-      {place(labels, stage.size, avoided(stage)).map((l) => (
+      {place(labels, stage.size, avoided(stage, ribbonShown)).map((l) => (
         <g key={l.text}>
           {l.lead && <path class="lead" d={`M${l.at[0]} ${l.at[1]}L${l.x > l.at[0] ? l.x : l.x + 8} ${l.y - 4}`} />}
           <text class={`halo ${l.role}${l.bold ? " bold" : ""}`} x={l.x} y={l.y}>
@@ -99,12 +100,14 @@ function Names({ stage }: { stage: Stage }) {
 }
 
 /** avoided lists places that labels keep off: links, the ribbon and the contact's path. */
-function avoided(stage: Stage) {
+function avoided(stage: Stage, ribbonShown: boolean) {
   const out = stage.drawing.links.flatMap((link, i) => {
     if (i === 0 || link.stack) return [];
     const at = screen(stage, i);
     return link.pieces.flatMap(([a, b]) => along(at(a), at(b)));
   });
+  for (const a of stage.frame.arms) out.push(...along(onScreen(stage.view, a.axis), onScreen(stage.view, a.foot)));
+  if (!ribbonShown) return out;
   const { laid } = stage;
   for (let k = 0; k < laid.ribbon.base.length; k += 3) {
     const f = laid.ribbon.force[k]!;

@@ -12,10 +12,9 @@ export function Links({ stage }: { stage: Stage }) {
   return (
     <g class="links">
       {stage.drawing.links.map((link, i) => {
-        if (link.stack) return null;
+        if (i === 0 || link.stack) return null;
         const at = screen(stage, i);
         const d = link.pieces.map(([a, b]) => segment(at(a), at(b))).join("");
-        if (i === 0) return <path class="ground-link" d={d} key={link.name} />;
         return (
           <g key={link.name}>
             <path class="link-rim" d={d} />

@@ -6,6 +6,7 @@ import { distance, moved, type Place } from "../../drawing/place.ts";
 import { onScreen } from "../../drawing/view.ts";
 import { travel } from "../../units.ts";
 import { words } from "../../words.ts";
+import { Links, Weights } from "./machine.tsx";
 import type { Stage } from "./stage.ts";
 
 /** Axes rings the fixed pins about which arms are counted. */
@@ -51,4 +52,19 @@ function lengthOf(places: readonly Place[]): number {
   let sum = 0;
   for (let i = 1; i < places.length; i++) sum += distance(places[i - 1]!, places[i]!);
   return sum;
+}
+
+/** Ghost draws links and loads faintly where they are at both ends of the travel. */
+export function Ghost({ stage, trail }: { stage: Stage; trail: readonly Frame[] }) {
+  const ends = [trail[0], trail.at(-1)].filter((f) => f !== undefined && f.position !== stage.frame.position);
+  return (
+    <g class="ghost">
+      {ends.map((frame) => (
+        <g key={frame!.position}>
+          <Weights stage={{ ...stage, frame: frame! }} />
+          <Links stage={{ ...stage, frame: frame! }} />
+        </g>
+      ))}
+    </g>
+  );
 }

@@ -35,4 +35,5 @@ export type Layer =
   | "band"
   | "friction"
   | "axis"
-  | "travels";
+  | "travels"
+  | "ghost"; // both ends of the travel, faintly

@@ -3,6 +3,7 @@
 import { signal } from "@preact/signals";
 import { useEffect } from "preact/hooks";
 import type { Families, Family, Preview, Problem } from "../../api.ts";
+import { BackLink } from "../../parts/backlink.tsx";
 import { Choice } from "../../parts/choice.tsx";
 import { TroubleNote } from "../../parts/notes.tsx";
 import { ask, troubleOf } from "../../server/client.ts";
@@ -25,13 +26,7 @@ export function BuildScreen({ family: id }: { family: string }) {
   return (
     <div class="build-screen">
       <div class="screen-head">
-        {id && (
-          <a class="button back" href={write({ screen: "build", family: "" })} aria-label={words.build.previous}>
-            <svg viewBox="0 0 24 24" width="20" height="20" aria-hidden="true">
-              <path class="line-icon" d="M15 5l-7 7 7 7" />
-            </svg>
-          </a>
-        )}
+        {id && <BackLink to={{ screen: "build", family: "" }} label={words.build.previous} />}
         <h1>{family ? family.name : words.build.title}</h1>
       </div>
       {trouble.value && <TroubleNote problem={trouble.value} />}

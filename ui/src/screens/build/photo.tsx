@@ -202,7 +202,7 @@ function boardFor(step: StepName, family: Family, a: Answers, change: Change): O
       return { ...listed(a.cam, mostCam, number, (cam) => change({ cam })), join: "round" };
   }
   const tapped = a.points.flatMap((at, i) => (at ? [{ i, at, name: family.points[i]!.name }] : []));
-  const next = a.points.findIndex((p) => p === null);
+  const next = a.points.indexOf(null);
   const set = (i: number, at: Pixel) => change({ points: a.points.map((old, k) => (k === i ? at : old)) });
   return {
     marks: tapped,
@@ -276,7 +276,7 @@ function TakeBack({ count, back }: { count: number; back: () => void }) {
 }
 
 function PointQuestions({ family, answers: a, change }: { family: Family; answers: Answers; change: Change }) {
-  const next = a.points.findIndex((p) => p === null);
+  const next = a.points.indexOf(null);
   const asked = next >= 0 ? family.points[next] : undefined;
   const last = a.points.map((p) => p !== null).lastIndexOf(true);
   return (

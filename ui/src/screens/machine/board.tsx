@@ -21,7 +21,7 @@ import { useScales } from "./view.ts";
 
 export type Mode = "work" | "alter";
 export const mode = signal<Mode>("work");
-export const layers = kept<Layer[]>("layers", ["arms", "forces", "names", "band"]);
+export const layers = kept<Layer[]>("layers", ["arms", "forces", "names", "band", "ghost"]);
 
 const fingertip = 26; // px, within which a handle is taken hold of
 const nearPath = 70; // px, within which the contact's path is
@@ -70,6 +70,7 @@ function Drawn({ bench, size }: { bench: Bench; size: Size }) {
   const laid: Laid = { ribbon, view, perNewton: scales.perNewton, full: scales.full * 2.2 };
   const stage: Stage = { drawing, frame, laid, view, size, units: units.value };
   const show = new Set<Layer>(["ribbon", ...layers.value]);
+  const trail = bench.trial.value ? [] : shown.frames;
   const turn = (e: WheelEvent) => {
     e.preventDefault();
     const box = svg.current!.getBoundingClientRect();
@@ -89,7 +90,7 @@ function Drawn({ bench, size }: { bench: Bench; size: Size }) {
         onWheel={turn}
       >
         <g id="machine-figure">
-          <Figure stage={stage} show={show} id="unsure" />
+          <Figure stage={stage} show={show} id="unsure" trail={trail} />
         </g>
         {mode.value === "alter" && <HandleMarks bench={bench} handles={handles} held={held} view={view} />}
         {held.value?.touch && <Loupe at={onScreen(view, held.value.to)} size={size} of="machine-figure" />}

@@ -17,9 +17,11 @@ export function CurveView({ bench }: { bench: Bench }) {
   if (!curve) return null;
   const before = bench.trial.value ? bench.settled.value?.curve : null;
   const band = layers.value.includes("band") ? shown.band : null;
-  const series = seriesOf(curve, before ?? null);
+  const series = seriesOf(curve, before ?? null, band?.phase === "holding");
   const entries = series.map((s) => ({ name: s.name, look: s.look }));
-  if (band) entries.push({ name: words.chart.band, look: "chart-band" });
+  // a first-order band of a machine with friction is that of holding it still
+  if (band)
+    entries.push({ name: band.phase === "lifting" ? words.chart.band : words.chart.holdBand, look: "chart-band" });
   return (
     <div class="curve-view">
       <Chart
@@ -37,12 +39,17 @@ export function CurveView({ bench }: { bench: Bench }) {
   );
 }
 
-function seriesOf(curve: Curve, before: Curve | null): Series[] {
+function seriesOf(curve: Curve, before: Curve | null, holding: boolean): Series[] {
   const out: Series[] = [{ name: words.phases.lifting, look: "lift", x: curve.travel, y: numbers(curve.lift) }];
-  if (curve.rubs && layers.value.includes("friction")) {
-    out.push({ name: words.phases.lowering, look: "lower", x: curve.travel, y: numbers(curve.lower) });
-    out.push({ name: words.phases.holding, look: "hold", x: curve.travel, y: numbers(curve.hold) });
-  }
+  const friction = curve.rubs && layers.value.includes("friction");
+  const line = (name: string, look: string, column: (number | null)[]): Series => ({
+    name,
+    look,
+    x: curve.travel,
+    y: numbers(column),
+  });
+  if (friction) out.push(line(words.phases.lowering, "lower", curve.lower));
+  if (curve.rubs && (friction || holding)) out.push(line(words.phases.holding, "hold", curve.hold));
   if (before) out.push({ name: words.chart.before, look: "before", x: before.travel, y: numbers(before.lift) });
   return out;
 }

@@ -2,7 +2,9 @@
 
 import { signal } from "@preact/signals";
 import { useEffect, useMemo } from "preact/hooks";
+import { BackLink } from "../../parts/backlink.tsx";
 import { Choice } from "../../parts/choice.tsx";
+import { Menu } from "../../parts/menu.tsx";
 import { Notice, ProblemList, TroubleNote } from "../../parts/notes.tsx";
 import { Tabs } from "../../parts/tabs.tsx";
 import { useWide } from "../../parts/wide.ts";
@@ -69,6 +71,15 @@ function shortcut(e: KeyboardEvent, bench: Bench): void {
   else bench.undo();
 }
 
+const dots = (
+  <svg viewBox="0 0 24 24" width="20" height="20" aria-hidden="true">
+    <path
+      class="fill-icon"
+      d="M12 4a2 2 0 1 1 0 4 2 2 0 0 1 0-4zm0 6a2 2 0 1 1 0 4 2 2 0 0 1 0-4zm0 6a2 2 0 1 1 0 4 2 2 0 0 1 0-4z"
+    />
+  </svg>
+);
+
 function Head({ bench }: { bench: Bench }) {
   const sheet = bench.sheet.value;
   const name = bench.shown.value?.name || sheet?.name || "";
@@ -78,11 +89,7 @@ function Head({ bench }: { bench: Bench }) {
   };
   return (
     <div class="machine-head">
-      <a class="button back" href={write({ screen: "room" })} aria-label={words.machine.back}>
-        <svg viewBox="0 0 24 24" width="20" height="20" aria-hidden="true">
-          <path class="line-icon" d="M15 5l-7 7 7 7" />
-        </svg>
-      </a>
+      <BackLink to={{ screen: "room" }} label={words.machine.back} />
       <h1>{name}</h1>
       <div class="machine-actions">
         <IconButton
@@ -97,27 +104,20 @@ function Head({ bench }: { bench: Bench }) {
           off={!sheet?.redo}
           act={() => bench.redo()}
         />
-        <a class="button strong" href={write({ screen: "explain", id: bench.id })}>
+        <a class="button strong wide-only" href={write({ screen: "explain", id: bench.id })}>
           {words.machine.explain}
         </a>
-        <details class="menu">
-          <summary aria-label={words.machine.more}>
-            <svg viewBox="0 0 24 24" width="20" height="20" aria-hidden="true">
-              <path
-                class="fill-icon"
-                d="M12 4a2 2 0 1 1 0 4 2 2 0 0 1 0-4zm0 6a2 2 0 1 1 0 4 2 2 0 0 1 0-4zm0 6a2 2 0 1 1 0 4 2 2 0 0 1 0-4z"
-              />
-            </svg>
-          </summary>
-          <div class="menu-body">
-            <a class="button" href={write({ screen: "compare", ids: [bench.id] })}>
-              {words.machine.compare}
-            </a>
-            <button type="button" onClick={() => void leave()}>
-              {words.machine.remove}
-            </button>
-          </div>
-        </details>
+        <Menu label={words.machine.more} icon={dots}>
+          <a class="button narrow-only" href={write({ screen: "explain", id: bench.id })}>
+            {words.machine.explain}
+          </a>
+          <a class="button" href={write({ screen: "compare", ids: [bench.id] })}>
+            {words.machine.compare}
+          </a>
+          <button type="button" onClick={() => void leave()}>
+            {words.machine.remove}
+          </button>
+        </Menu>
       </div>
     </div>
   );
@@ -183,11 +183,19 @@ function Right({ bench }: { bench: Bench }) {
           <div class="pane-body">
             <CurveView bench={bench} />
             <Lead bench={bench} />
+            <a class="button strong narrow-only" href={write({ screen: "explain", id: bench.id })}>
+              {words.machine.explainStroke}
+            </a>
           </div>
         )}
         {open === "set" && <SetPane bench={bench} />}
         {open === "measure" && <MeasurePane bench={bench} />}
-        {open === "why" && <WhyPane bench={bench} />}
+        {open === "why" && (
+          <>
+            {!wide && <Lead bench={bench} />}
+            <WhyPane bench={bench} />
+          </>
+        )}
         {open === "sheet" && <SheetPane bench={bench} />}
       </Tabs>
     </div>

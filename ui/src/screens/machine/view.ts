@@ -9,6 +9,7 @@ import { onScreen, type Size, type View } from "../../drawing/view.ts";
 /** ribbonShare is the greatest width of the ribbon over the lesser side of its picture. */
 const ribbonShare = 0.19;
 const edge = 20; // px round the machine
+const foot = 16; // px below it, for the scales
 
 export interface Scales {
   view: View;
@@ -23,7 +24,11 @@ export function scalesFor(p: Preview, size: Size): Scales | null {
   const full = ceiling(ribbon);
   const wide = ribbonShare * Math.min(size.width, size.height);
   const box: Box = { low: p.drawing.low, high: p.drawing.high };
-  return { view: fitWith(box, ribbon, wide, full, size, edge), full, perNewton: wide / full };
+  return {
+    view: fitWith(box, ribbon, wide, full, { ...size, height: size.height - foot }, edge),
+    full,
+    perNewton: wide / full,
+  };
 }
 
 /** useScales returns the scales of the stored machine. They change only when they have to. */

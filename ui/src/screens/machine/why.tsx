@@ -19,10 +19,8 @@ export function WhyPane({ bench }: { bench: Bench }) {
   const lifting = shown.readings.find((r) => r.phase === "lifting") ?? shown.readings[0];
   return (
     <div class="pane-body prose">
-      {shown.words.map((w, i) => (
-        <p class={i === 0 ? "first" : ""} key={w}>
-          {w}
-        </p>
+      {shown.words.slice(1).map((w) => (
+        <p key={w}>{w}</p>
       ))}
       {frame && (frame.because || frame.gap) && (
         <>
