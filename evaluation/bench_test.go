@@ -49,3 +49,14 @@ func fourBar(b *testing.B) *Evaluation {
 	}
 	return run(b, string(text), Options{Draws: -1})
 }
+
+// BenchmarkMeetKick puts a person on a leg extension at 101 positions.
+func BenchmarkMeetKick(b *testing.B) {
+	e := setTo(b, "kick.yaml", nil, Options{Draws: -1})
+	p := personFrom(b, kicker)
+	for b.Loop() {
+		if _, err := e.Meet(p); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

@@ -8,7 +8,15 @@ var usual = [...]string{
 	"A changed or built machine needs a competent engineer, guards, stops and a load test to the applicable standard before anyone gets in.",
 }
 
-// Cautions returns the sheet's own cautions and the usual ones.
+// PersonCaution is what every result for a person carries besides.
+const PersonCaution = "A predicted load is no target: come up to it in small steps, with safety stops or a spotter, and never into pain or past a joint's range."
+
+// Cautions returns the sheet's own cautions, that for a person, and the usual
+// ones.
 func (e *Evaluation) Cautions() []string {
-	return append(append([]string{}, e.Sheet.Cautions...), usual[:]...)
+	all := append([]string{}, e.Sheet.Cautions...)
+	if e.Person != nil {
+		all = append(all, PersonCaution)
+	}
+	return append(all, usual[:]...)
 }

@@ -15,7 +15,11 @@ var care = []string{
 
 // cautions are those of the sheet first, then everybody's.
 func cautions(e *evaluation.Evaluation) []string {
-	return append(append([]string(nil), e.Sheet.Cautions...), care...)
+	all := append([]string(nil), e.Sheet.Cautions...)
+	if e.Person != nil {
+		all = append(all, evaluation.PersonCaution)
+	}
+	return append(all, care...)
 }
 
 // assumes says what the engine takes for granted.
@@ -27,6 +31,9 @@ func assumes(e *evaluation.Evaluation) string {
 		s += "in slow motion, without friction, because the sheet states none. "
 	}
 	s += "Which third of the travel is the lengthened one assumes that lifting shortens the muscle."
+	if e.Person != nil {
+		s += " The body is rigid segments with a straight wrist; muscles that cross two joints do not couple their strengths."
+	}
 	if e.Band != nil {
 		s += " Where a range is given, 19 of 20 machines that fit the measurements lie in it."
 	}

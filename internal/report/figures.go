@@ -61,8 +61,12 @@ func sideWords(e *evaluation.Evaluation, u units, places [3]*facts) string {
 	for _, f := range places {
 		at = append(at, fmt.Sprintf("%s at %s", u.Force(f.Force), u.Length(f.Travel)))
 	}
-	return fmt.Sprintf("Side view of the machine. A ribbon along the path of %s, as wide as the force there: %s of its %s of travel.",
+	text := fmt.Sprintf("Side view of the machine. A ribbon along the path of %s, as wide as the force there: %s of its %s of travel.",
 		the(e.Model.Machine().Contact.Name), strings.Join(at, ", "), u.Length(e.Curve.Length()))
+	if e.Person != nil {
+		text += " " + outlineWords(e, u)
+	}
+	return text
 }
 
 func curveWords(e *evaluation.Evaluation, u units) string {

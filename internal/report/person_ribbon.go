@@ -1,6 +1,7 @@
 package report
 
 import (
+	"fmt"
 	"math"
 
 	"steelyard/evaluation"
@@ -95,6 +96,16 @@ func (p placed) drawExcess(pg *draw.Page, k int, a, b float64, th draw.Theme) {
 		return
 	}
 	pg.Fill(draw.Polygon(p.edge(k-1, a), p.edge(k-1, fa), p.edge(k, fb), p.edge(k, b)), draw.Alpha(th.Warn, 0.45))
+}
+
+// outlineWords describes the person and the outline for who cannot see them.
+func outlineWords(e *evaluation.Evaluation, u units) string {
+	m := e.Person
+	text := capitalised(m.Name()) + " is on it; a line beside the ribbon shows what they can produce"
+	if k := stickingAt(e); k >= 0 && !math.IsInf(m.Can[e.Rows[k]], 1) {
+		text += fmt.Sprintf(", %s at the sticking point %s into the travel, where the machine asks %s", u.Force(m.Can[e.Rows[k]]), u.Length(e.Curve.Travel[k]), u.Force(e.Curve.Lift[k]))
+	}
+	return text + "."
 }
 
 // nameOutline names the sticking point, and what lies beyond the outline.
