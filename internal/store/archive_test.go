@@ -141,6 +141,32 @@ func TestImportKeepsWhatWasHere(t *testing.T) {
 	}
 }
 
+// Another room's demo machines are not taken a second time, unless somebody has
+// changed them there.
+func TestDemoRoomsAreNotDoubled(t *testing.T) {
+	ctx := context.Background()
+	files := []File{{"a.yaml", []byte(machine("A"))}, {"b.yaml", []byte(machine("B"))}}
+	from, to := openAt(t, t.TempDir()), openAt(t, t.TempDir())
+	for _, s := range []*Store{from, to} {
+		if err := s.FillDemo(ctx, files, true); err != nil {
+			t.Fatal(err)
+		}
+	}
+	all, _ := from.Sheets(ctx)
+	if _, err := from.Write(ctx, all[0].ID, 1, machine("A changed"), "saved"); err != nil {
+		t.Fatal(err)
+	}
+	data := exported(t, from)
+	sum, err := to.Import(ctx, bytes.NewReader(data), int64(len(data)), checkAny)
+	if err != nil || sum != (Imported{New: 1, Same: 1}) {
+		t.Errorf("%+v, %v", sum, err)
+	}
+	if err := to.RemoveDemo(ctx); err != nil {
+		t.Fatal(err)
+	}
+	holds(t, to, map[string]string{all[0].ID: machine("A changed")})
+}
+
 // One byte changed anywhere in an archive: it is refused and nothing is taken,
 // or it was a byte that means nothing.
 func TestDamagedArchiveTakesNothing(t *testing.T) {

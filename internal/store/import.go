@@ -148,6 +148,18 @@ func (a *archive) sheet(x exportedSheet, photos map[string]bool) (string, error)
 // take stores one sheet: new, or as the next step of the one with its id.
 func (s *Store) take(ctx context.Context, tx *sql.Tx, x arrival, sum *Imported) error {
 	sh, err := sheetByID(ctx, tx, x.ID)
+	if errors.Is(err, ErrNotFound) && x.Demo != "" {
+		here, has, err := demoSheet(ctx, tx, x.Demo)
+		switch {
+		case err != nil:
+			return err
+		case has && here.Text == x.text:
+			sum.Same++
+			return nil
+		case has:
+			x.Demo = "" // theirs was changed, and stands beside ours
+		}
+	}
 	switch {
 	case errors.Is(err, ErrNotFound):
 		sum.New++
@@ -170,6 +182,15 @@ func (s *Store) take(ctx context.Context, tx *sql.Tx, x arrival, sum *Imported) 
 		return setReadings(ctx, tx, x.ID, x.Readings)
 	}
 	return nil
+}
+
+// demoSheet returns the sheet that came from a file of the demo room.
+func demoSheet(ctx context.Context, tx *sql.Tx, file string) (Sheet, bool, error) {
+	sh, err := scanSheet(tx.QueryRowContext(ctx, `SELECT `+sheetColumns+` WHERE s.demo = ?1`, file))
+	if errors.Is(err, ErrNotFound) {
+		return sh, false, nil
+	}
+	return sh, err == nil, err
 }
 
 // overtake gives a sheet another text as a step that can be undone, and shows
