@@ -1,6 +1,10 @@
 package exercise
 
 import (
+	"fmt"
+	"math"
+	"slices"
+
 	"gonum.org/v1/gonum/spatial/r3"
 
 	"steelyard/human"
@@ -9,7 +13,9 @@ import (
 )
 
 // Column is one joint axis along the travel: slices with one entry for each
-// position, zero where Result.Gap has an entry.
+// position, zero where Result.Gap has an entry. Where the strength is no figure
+// to use, see human.Available.Fallen, Available is zero and Effort, Low and High
+// are NaN.
 type Column struct {
 	Joint     Joint
 	Angle     []planar.Angle // of the joint, see package human
@@ -19,6 +25,7 @@ type Column struct {
 	Effort    []float64      // |Moment| over Available
 	Low, High []float64      // effort of somebody stronger, or weaker, within the band of the strength
 	Stretched []bool         // the strength is taken beyond the angles or speeds that its source tested
+	Untested  []bool         // so far beyond that there is no figure
 	Source    reference.Source
 	Weakest   reference.Mark // of the strengths used
 	Rescaled  bool           // a measurement of this person sets the level
@@ -30,8 +37,9 @@ type Phase struct {
 	Force   []float64 // N, of one limb on the machine along the path
 	Push    []r3.Vec  // N, on the body, ground frame, right side
 	Joints  []Column  // those that are asked
-	Effort  []float64 // the greatest of them
+	Effort  []float64 // the greatest of them; NaN where Unknown has an entry
 	Limiter []int     // which of Joints that is
+	Unknown []string  // why no effort is told although the body is there: the strength of a joint that the exercise trains is no figure there; else empty
 
 	// Sticking is the position of the greatest effort, leaving out, where any
 	// others are left, those whose limiting strength is a guess (see guess); -1
@@ -59,43 +67,56 @@ func (p *Phase) Peak() float64 {
 }
 
 func newPhase(n int, joints []Joint) Phase {
-	p := Phase{Force: make([]float64, n), Push: make([]r3.Vec, n), Effort: make([]float64, n), Limiter: make([]int, n), Sticking: -1}
+	p := Phase{Force: make([]float64, n), Push: make([]r3.Vec, n), Effort: make([]float64, n), Limiter: make([]int, n), Unknown: make([]string, n), Sticking: -1}
 	for _, j := range joints {
 		p.Joints = append(p.Joints, Column{Joint: j, Angle: make([]planar.Angle, n), Moment: make([]float64, n), Action: make([]human.Action, n),
-			Available: make([]float64, n), Effort: make([]float64, n), Low: make([]float64, n), High: make([]float64, n), Stretched: make([]bool, n)})
+			Available: make([]float64, n), Effort: make([]float64, n), Low: make([]float64, n), High: make([]float64, n), Stretched: make([]bool, n), Untested: make([]bool, n)})
 	}
 	return p
 }
 
-// record writes position i.
-func (p *Phase) record(i int, st *stance, f float64, x [2]float64) {
+// record writes position i of an exercise.
+func (p *Phase) record(i int, x Exercise, st *stance, f float64, across [2]float64) {
 	p.Force[i] = f
 	push := r3.Add(r3.Scale(f, st.push.per), st.push.fixed)
 	for k := range st.push.free {
-		push = r3.Add(push, r3.Scale(x[k], st.push.across[k]))
+		push = r3.Add(push, r3.Scale(across[k], st.push.across[k]))
 	}
 	p.Push[i] = push
 	for k := range p.Joints {
 		c, d := &p.Joints[k], &st.demands[k]
-		m := st.moment(k, f, x)
+		m := st.moment(k, f, across)
 		c.Angle[i], c.Moment[i] = d.angle, m
 		c.Action[i] = d.joint.actionOf(st.placement.Arm, m)
+		can := d.strength(m)
+		if can.Fallen {
+			c.noFigure(i)
+			if slices.Contains(x.Works(), c.Action[i]) {
+				p.Unknown[i] = fmt.Sprintf("%v is asked at %.0f°, so far beyond what was tested that there is no figure for it", c.Action[i], c.Angle[i].Degrees())
+			}
+		}
 		e, ok := d.effort(m)
 		if !ok {
 			continue
-		}
-		can := &d.can[0]
-		if m < 0 {
-			can = &d.can[1]
 		}
 		c.take(i, m, e, can)
 		if e > p.Effort[i] {
 			p.Effort[i], p.Limiter[i] = e, k
 		}
 	}
+	if p.Unknown[i] != "" {
+		p.Effort[i] = math.NaN()
+		return
+	}
 	if p.Sticking < 0 || p.sticksMore(i, p.Sticking) {
 		p.Sticking, p.Limiting = i, p.Limiter[i]
 	}
+}
+
+// noFigure marks position i as beyond all that was tested.
+func (c *Column) noFigure(i int) {
+	c.Stretched[i], c.Untested[i] = true, true
+	c.Effort[i], c.Low[i], c.High[i] = math.NaN(), math.NaN(), math.NaN()
 }
 
 // sticksMore reports whether position i comes before k as the sticking point.
@@ -114,8 +135,10 @@ func (p *Phase) guessed(i int) bool {
 
 // guess reports whether a strength beyond the angles its source tested is worth
 // nothing as a limit. The published curves of hip, knee and ankle are cosines
-// that fall to nothing in deep bends where nobody measured; those of the upper
-// body level off there and are used, marked as they are.
+// that fall to nothing in deep bends where nobody measured: near the tested
+// angles they are shown, marked, and name no sticking point; from half of their
+// top down they are no figure at all. Those of the upper body level off there
+// and are used, marked as they are.
 func (j Joint) guess(stretched bool) bool {
 	return stretched && (j == Hip || j == Knee || j == Ankle)
 }
@@ -125,7 +148,7 @@ func (c *Column) take(i int, moment, effort float64, can *human.Available) {
 	m := abs(moment)
 	c.Low[i] = m / can.High
 	c.High[i] = m / max(can.Low, 1e-3*can.Moment) // a band that reaches zero has no upper end; a thousandfold stands for it
-	if effort >= c.Effort[c.Peak] {
+	if effort >= c.Effort[c.Peak] || c.Untested[c.Peak] {
 		c.Peak, c.Source = i, can.Source
 	}
 	c.Weakest = c.Weakest.Weakest(can.Source.Mark)

@@ -3,6 +3,7 @@ package exercise
 import (
 	"math"
 
+	"steelyard/human"
 	"steelyard/mechanism"
 )
 
@@ -164,12 +165,19 @@ func (st *stance) greatest(f float64, x [2]float64) float64 {
 
 // effort returns a moment over what is available for it.
 func (d *demand) effort(moment float64) (float64, bool) {
-	k := 0
-	if moment < 0 {
-		k = 1
-	}
-	if !d.has[k] {
+	if !d.has[sense(moment)] {
 		return 0, false
 	}
-	return math.Abs(moment) / d.can[k].Moment, true
+	return math.Abs(moment) / d.can[sense(moment)].Moment, true
+}
+
+// strength returns what is available for a moment.
+func (d *demand) strength(moment float64) *human.Available { return &d.can[sense(moment)] }
+
+// sense indexes demand.can and has.
+func sense(moment float64) int {
+	if moment < 0 {
+		return 1
+	}
+	return 0
 }

@@ -72,6 +72,7 @@ type PhaseDocument struct {
 	Force    []*float64       `json:"force_N"`
 	Push     []*[3]float64    `json:"force_on_body_N"`
 	Effort   []*float64       `json:"effort"`
+	Unknown  []*string        `json:"effort_unknown"` // why there is none although the body is there
 	Sticking *int             `json:"sticking_position"`
 	Limiting *string          `json:"limiting_joint"`
 	Joints   []ColumnDocument `json:"joints"`
@@ -89,6 +90,7 @@ type ColumnDocument struct {
 	Low       []*float64 `json:"effort_low"`
 	High      []*float64 `json:"effort_high"`
 	Beyond    []bool     `json:"beyond_tested"`
+	NoFigure  []bool     `json:"beyond_tested_no_figure"`
 	Source    string     `json:"source"`
 	Mark      string     `json:"mark"`
 	Weak      bool       `json:"weak"`

@@ -1,6 +1,8 @@
 package exercise
 
 import (
+	"math"
+
 	"steelyard/planar"
 	"steelyard/reference"
 )
@@ -47,14 +49,15 @@ func textOrNil(s string) *string {
 	return &s
 }
 
-// known returns a column with nil at gaps; nil for no column.
+// known returns a column with nil at gaps and where there is no figure; nil for
+// no column.
 func (r *Result) known(column []float64) []*float64 {
 	if column == nil {
 		return nil
 	}
 	out := make([]*float64, len(column))
 	for i, x := range column {
-		if r.Gap[i] == "" {
+		if r.Gap[i] == "" && !math.IsNaN(x) {
 			out[i] = &x
 		}
 	}
@@ -68,6 +71,9 @@ func (r *Result) phaseDocument(p *Phase) PhaseDocument {
 			t := triple(v)
 			d.Push[i] = &t
 		}
+	}
+	for _, why := range p.Unknown {
+		d.Unknown = append(d.Unknown, textOrNil(why))
 	}
 	if p.Sticking >= 0 {
 		at, joint := p.Sticking, p.Joints[p.Limiting].Joint.String()
@@ -84,7 +90,7 @@ func (r *Result) phaseDocument(p *Phase) PhaseDocument {
 func (r *Result) columnDocument(c *Column) ColumnDocument {
 	n := len(c.Effort)
 	d := ColumnDocument{Joint: c.Joint.String(), Body: c.Joint.Body(), Angle: r.known(degrees(c.Angle)), Moment: r.known(c.Moment), Action: make([]*string, n),
-		Available: r.known(c.Available), Effort: r.known(c.Effort), Low: r.known(c.Low), High: r.known(c.High), Beyond: c.Stretched,
+		Available: r.known(c.Available), Effort: r.known(c.Effort), Low: r.known(c.Low), High: r.known(c.High), Beyond: c.Stretched, NoFigure: c.Untested,
 		Source: c.Source.Text, Mark: c.Weakest.String(), Weak: c.Weakest.Weak(), Rescaled: c.Rescaled}
 	for i := range n {
 		if r.Gap[i] != "" {

@@ -80,15 +80,19 @@ func (r *Result) thirdsOfAction(a human.Action) [3]ThirdOfUse {
 		}
 		for j := range r.Lifting.Joints {
 			c := &r.Lifting.Joints[j]
-			effort[k] = math.Max(effort[k], c.Effort[k]*shareOf(a, c, p, k))
+			if share := shareOf(a, c, p, k); share > 0 {
+				effort[k] = max(effort[k], c.Effort[k]*share)
+			}
 		}
 	}
 	return weigh(length, effort, r.Travel, r.Gap)
 }
 
 // weigh sorts effort into thirds of a length, each position counting with its
-// half of the travel to its neighbours.
+// half of the travel to its neighbours. The means leave out where there is no
+// figure, which is NaN.
 func weigh(length, effort, travel []float64, gap []string) (thirds [3]ThirdOfUse) {
+	var known [3]float64
 	total := 0.0
 	last := len(travel) - 1
 	for i := range travel {
@@ -96,15 +100,20 @@ func weigh(length, effort, travel []float64, gap []string) (thirds [3]ThirdOfUse
 			continue
 		}
 		w := (travel[min(i+1, last)] - travel[max(i-1, 0)]) / 2
-		third := &thirds[thirdOf(length[i])]
-		third.Share += w
-		third.Mean += w * effort[i]
+		k := thirdOf(length[i])
+		thirds[k].Share += w
 		total += w
+		if !math.IsNaN(effort[i]) {
+			thirds[k].Mean += w * effort[i]
+			known[k] += w
+		}
 	}
 	for k := range thirds {
-		if third := &thirds[k]; third.Share > 0 {
-			third.Mean /= third.Share
-			third.Share /= total
+		if known[k] > 0 {
+			thirds[k].Mean /= known[k]
+		}
+		if total > 0 {
+			thirds[k].Share /= total
 		}
 	}
 	return thirds

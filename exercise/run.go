@@ -152,7 +152,7 @@ func (r *Result) phase(c *human.Capacity, sw *mechanism.Sweep, o Options, loweri
 		}
 		f := force[i] * share
 		x, _ := st.solve(f, r.Direction)
-		p.record(i, st, f, x)
+		p.record(i, r.Setup.Exercise, st, f, x)
 	}
 	return p, nil
 }

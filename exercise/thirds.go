@@ -11,14 +11,14 @@ import (
 type MuscleThirds struct {
 	Muscle human.Muscle
 	Length []float64     // by position: 0 shortest, 1 longest within the ranges
-	Effort []float64     // by position: the effort of the joint actions it works in
+	Effort []float64     // by position: the effort of the joint actions it works in; NaN where there is no figure
 	Thirds [3]ThirdOfUse // lengthened, middle, shortened
 }
 
 // ThirdOfUse is one third of a muscle's range.
 type ThirdOfUse struct {
 	Share float64 // of the travel that lies in it
-	Mean  float64 // effort there, over the travel; 0 where Share is 0
+	Mean  float64 // effort there, over the travel that has a figure; 0 where there is none
 }
 
 // Lengthened, Middle and Shortened index MuscleThirds.Thirds.
@@ -47,11 +47,10 @@ func (r *Result) thirds() []MuscleThirds {
 	return out
 }
 
-// thirdsOf weighs each position by its half of the travel to its neighbours.
+// thirdsOf tells where a muscle is loaded.
 func (r *Result) thirdsOf(stretch *human.Stretch, m human.Muscle) MuscleThirds {
 	n := r.Setup.Len()
 	t := MuscleThirds{Muscle: m, Length: make([]float64, n), Effort: make([]float64, n)}
-	total := 0.0
 	for i := range n {
 		if r.Gap[i] != "" {
 			continue
@@ -59,18 +58,8 @@ func (r *Result) thirdsOf(stretch *human.Stretch, m human.Muscle) MuscleThirds {
 		p := &r.Placements[i]
 		t.Length[i] = stretch.At(m, p.Posture())
 		t.Effort[i] = r.Lifting.effortOf(m, p, i)
-		w := (r.Travel[min(i+1, n-1)] - r.Travel[max(i-1, 0)]) / 2
-		third := &t.Thirds[thirdOf(t.Length[i])]
-		third.Share += w
-		third.Mean += w * t.Effort[i]
-		total += w
 	}
-	for k := range t.Thirds {
-		if third := &t.Thirds[k]; third.Share > 0 {
-			third.Mean /= third.Share
-			third.Share /= total
-		}
-	}
+	t.Thirds = weigh(t.Length, t.Effort, r.Travel, r.Gap)
 	return t
 }
 
@@ -81,13 +70,15 @@ func (p *Placement) Posture() human.Posture {
 }
 
 // effortOf returns the greatest effort among the actions a muscle works in that
-// are asked at position i.
+// are asked at position i; NaN if one of them has no figure there.
 func (ph *Phase) effortOf(m human.Muscle, p *Placement, i int) float64 {
 	most := 0.0
 	for k := range ph.Joints {
 		c := &ph.Joints[k]
 		for _, a := range m.Works() {
-			most = max(most, c.Effort[i]*shareOf(a, c, p, i))
+			if share := shareOf(a, c, p, i); share > 0 {
+				most = max(most, c.Effort[i]*share)
+			}
 		}
 	}
 	return most

@@ -14,6 +14,9 @@ type Available struct {
 	Source    reference.Source
 	// Extrapolated: the angle or speed is outside what the source tested.
 	Extrapolated bool
+	// Fallen: beyond what was tested the curve has moreover fallen below half of
+	// its greatest. Nobody knows that it falls so: Moment is no figure to use.
+	Fallen bool
 	// Rescaled: a measured point of this person sets the level.
 	Rescaled bool
 }
@@ -109,7 +112,9 @@ func (c *Capacity) published(a Action, angle planar.Angle, speed float64) (Avail
 		out.Moment += level * share / float64(len(halves))
 		out.Low = min(out.Low, low*max(0, level-spread))
 		out.High = max(out.High, high*(level+spread))
-		out.Extrapolated = out.Extrapolated || angle < h.from-touch || angle > h.to+touch || math.Abs(speed) > fastest
+		beyond := angle < h.from-touch || angle > h.to+touch
+		out.Extrapolated = out.Extrapolated || beyond || math.Abs(speed) > fastest
+		out.Fallen = out.Fallen || beyond && h.fallen(angle)
 	}
 	return out, true
 }
@@ -187,6 +192,6 @@ func blend(a, b Available, t float64) Available {
 	source.Mark = a.Source.Mark.Weakest(b.Source.Mark).Weakest(reference.Interpolated)
 	return Available{
 		Moment: a.Moment + t*(b.Moment-a.Moment), Low: a.Low + t*(b.Low-a.Low), High: a.High + t*(b.High-a.High),
-		Source: source, Extrapolated: a.Extrapolated || b.Extrapolated, Rescaled: a.Rescaled || b.Rescaled,
+		Source: source, Extrapolated: a.Extrapolated || b.Extrapolated, Fallen: a.Fallen || b.Fallen, Rescaled: a.Rescaled || b.Rescaled,
 	}
 }

@@ -230,6 +230,26 @@ func TestShoulderMixing(t *testing.T) {
 	}
 }
 
+// The cosines of Anderson et al. 2007 were tested to 103° at the knee and 74° at
+// the hip. Beyond, half of the top is passed where the cosine is 1/2: at
+// C3 ± (π/3)/C2, for young women's knee extension near 1.27 + 1.047/1.26 rad.
+func TestFallenCurves(t *testing.T) {
+	c := capacityOf(t, Person{Height: 1.75, Mass: 75, Sex: reference.Female, Age: 21})
+	for _, row := range []struct {
+		action Action
+		deg    float64
+		want   bool
+	}{
+		{KneeExtend, 110, false}, {KneeExtend, 130, true},
+		{KneeExtend, 2, false}, // low, but tested there
+		{HipExtend, 110, false}, {HipFlex, 100, true}, {ElbowFlex, 145, false},
+	} {
+		if got := c.moment(t, row.action, row.deg, 0); got.Fallen != row.want || got.Fallen && !got.Extrapolated {
+			t.Errorf("%v at %g°: fallen %v, want %v", row.action, row.deg, got.Fallen, row.want)
+		}
+	}
+}
+
 // Textbook table that goes with both equations; they meet at 10 repetitions.
 func TestRepetitions(t *testing.T) {
 	for _, c := range []struct {

@@ -17,13 +17,20 @@ type Bound struct {
 // Interval is the range of one coordinate.
 type Interval struct{ Min, Max Bound }
 
+// Own reports whether the person's sheet states the bound.
+func (b Bound) Own() bool { return b.Source.Mark == reference.Measured }
+
 // Ranges are the ranges of all coordinates. The shoulder's flexion and
 // abduction bound how far the arm rises towards the front, the side, across
 // and behind; between those directions see [Ranges.Elevation].
 type Ranges [NumCoordinates]Interval
 
-// rangeMotions names the table's motion where it differs from the action.
-var rangeMotions = map[Action]string{ElbowExtend: "elbow hyperextension", KneeExtend: "knee hyperextension"}
+// rangeMotions names the table's motion where it differs from the action. The
+// ankle's is that of a foot that bears load on a plate, a block or the floor:
+// no other foot is ever bent here, and a goniometer finds a third of it on one
+// that hangs free. It was measured with the knee bent; that a straight knee
+// stops the ankle sooner is not modelled.
+var rangeMotions = map[Action]string{ElbowExtend: "elbow hyperextension", KneeExtend: "knee hyperextension", AnkleDorsiflex: "ankle dorsiflexion bearing load"}
 
 // newRanges takes the own limits of a checked person where they are given, else
 // the published mean for the person's sex and age.

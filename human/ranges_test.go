@@ -16,7 +16,7 @@ func TestRangesOfAWoman(t *testing.T) {
 	}{
 		{KneeFlexion, -1.6, 141.9, reference.Retrieved},    // Soucie 2011; hyperextension from memory
 		{ElbowFlexion, -4.7, 150.0, reference.Retrieved},   // the same
-		{AnkleDorsiflexion, -62.1, 13.8, reference.Memory}, // the same
+		{AnkleDorsiflexion, -62.1, 38, reference.Memory},   // the same; lunge of Bennell et al. 1998
 		{ShoulderFlexion, -60, 172.0, reference.Retrieved}, // extension AAOS
 		{ShoulderRotation, -70, 90, reference.Retrieved},   // AAOS
 	} {
@@ -25,6 +25,20 @@ func TestRangesOfAWoman(t *testing.T) {
 		if r[c.at].Max.Source.Mark != c.mark {
 			t.Errorf("%v: mark %v", c.at, r[c.at].Max.Source.Mark)
 		}
+	}
+}
+
+// A foot that bears load bends as in a lunge against a wall: Calatayud et al.
+// 2015, 40.0° of young men; their own figure wins.
+func TestAnkleBearsLoad(t *testing.T) {
+	man := Person{Height: 1.75, Mass: 75, Sex: reference.Male, Age: 25}
+	usual := bodyOf(t, man).Ranges[AnkleDorsiflexion].Max
+	man.Limits = []Limit{{AnkleDorsiflex, degrees(21)}}
+	own := bodyOf(t, man).Ranges[AnkleDorsiflexion].Max
+	near(t, "usual", usual.Angle.Degrees(), 40, 1e-9)
+	near(t, "own", own.Angle.Degrees(), 21, 1e-9)
+	if usual.Own() || !own.Own() || usual.Source.Mark != reference.Retrieved {
+		t.Errorf("sources %+v and %+v", usual.Source, own.Source)
 	}
 }
 

@@ -21,6 +21,9 @@ func TestRangeOfMotion(t *testing.T) {
 		{"shoulder extension", Female, 30, 60, Retrieved}, // AAOS, both sexes
 		{"hip abduction", Male, 30, 45, Retrieved},        // AAOS
 		{"hip medial rotation", Male, 30, 45, Memory},
+		{"ankle dorsiflexion bearing load", Male, 28, 40.0, Retrieved}, // Calatayud et al. 2015, abstract
+		{"ankle dorsiflexion bearing load", Female, 28, 38, Memory},    // Bennell et al. 1998
+		{"ankle dorsiflexion bearing load", Female, 61, 34, Estimate},
 		{"knee flexion", Unstated, 30, 135, Retrieved}, // AAOS, both sexes
 	} {
 		r, ok := RangeOfMotion(c.motion, c.sex, c.age)
