@@ -11,8 +11,8 @@ import (
 const (
 	mostPixels     = 20000 // a side
 	mostTap        = 100   // px
-	mostReferences = 20
-	mostRim        = 100
+	mostReferences = 5
+	mostRim        = 40
 	leastLens      = 0.3
 	mostLens       = 10
 	leastSize      = 0.01 // m

@@ -53,7 +53,7 @@ func TestRefused(t *testing.T) {
 		{"corners crossing", rectangle(Pixel{100, 100}, Pixel{700, 700}, Pixel{700, 100}, Pixel{100, 700}), "tap the corners in order round it"},
 		{"a corner inwards", rectangle(Pixel{100, 100}, Pixel{700, 100}, Pixel{300, 250}, Pixel{100, 700}), "points inwards"},
 		{"corners all one", rectangle(Pixel{100, 100}, Pixel{100, 100}, Pixel{100, 100}, Pixel{100, 100}), "0 px large"},
-		{"four rim places", plate(round(1000, 700, 200, 180, 4)), "has 4 places on its rim; 5 to 100"},
+		{"four rim places", plate(round(1000, 700, 200, 180, 4)), "has 4 places on its rim; 5 to 40"},
 		{"rim on one side", plate(round(1000, 700, 200, 180, 16)[:7]), "of its rim; leave at most 150°"},
 		{"rim on a line", plate([]Pixel{{100, 100}, {200, 200}, {300, 300}, {400, 400}, {500, 500}}), "no ellipse"},
 		{"one rim place off", plate(bent), "off the ellipse through all of them"},

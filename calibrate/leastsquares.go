@@ -7,8 +7,13 @@ import (
 )
 
 const (
-	// mostSteps bounds the steps of a fit; most take 4 to 15.
-	mostSteps = 200
+	// mostSteps bounds the steps of a fit; most take 4 to 15, and those along a
+	// narrow valley all.
+	mostSteps = 100
+	// fewSteps does for one that begins where it is to end.
+	fewSteps = 15
+	// stiffest is the damping past which no step is small enough.
+	stiffest = 1e9
 	// settled is the relative fall of the sum of squares below which a fit ends.
 	settled = 1e-10
 )
@@ -18,12 +23,13 @@ const (
 type residuals func(x, out []float64) bool
 
 // fit returns the x near the start that makes the sum of squares of n residuals
-// least, and that sum, by the method of Levenberg and Marquardt. steps are the
-// steps for central differences. It fails if the start is impossible.
+// least, and that sum, by at most so many steps of the method of Levenberg and
+// Marquardt. widths are those of central differences. It fails if the start is
+// impossible.
 //
 // Source: D. W. Marquardt, "An Algorithm for Least-Squares Estimation of Nonlinear
 // Parameters", J. SIAM 11 (1963) 431, from memory.
-func fit(f residuals, start, steps []float64, n int) (x []float64, sum float64, ok bool) {
+func fit(f residuals, start, widths []float64, n, steps int) (x []float64, sum float64, ok bool) {
 	x = append([]float64(nil), start...)
 	r, trial, tried := make([]float64, n), make([]float64, n), make([]float64, len(x))
 	if !f(x, r) {
@@ -32,12 +38,12 @@ func fit(f residuals, start, steps []float64, n int) (x []float64, sum float64, 
 	sum = squares(r)
 	damping := 1e-3
 	jacobian := mat.NewDense(n, len(x), nil)
-	for range mostSteps {
-		if !slopesAt(f, x, steps, jacobian, trial, tried) {
+	for range steps {
+		if !slopesAt(f, x, widths, jacobian, trial, tried) {
 			return nil, 0, false
 		}
 		fell := false
-		for !fell && damping < 1e12 {
+		for !fell && damping < stiffest {
 			step, solved := damped(jacobian, r, damping)
 			for i := range x {
 				tried[i] = x[i] + step[i]
@@ -64,20 +70,20 @@ func fit(f residuals, start, steps []float64, n int) (x []float64, sum float64, 
 
 // slopesAt fills the Jacobian by central differences. trial and moved are room
 // to work in.
-func slopesAt(f residuals, x, steps []float64, jacobian *mat.Dense, trial, moved []float64) bool {
+func slopesAt(f residuals, x, widths []float64, jacobian *mat.Dense, trial, moved []float64) bool {
 	before := make([]float64, len(trial))
 	for j := range x {
 		copy(moved, x)
-		moved[j] = x[j] - steps[j]
+		moved[j] = x[j] - widths[j]
 		if !f(moved, before) {
 			return false
 		}
-		moved[j] = x[j] + steps[j]
+		moved[j] = x[j] + widths[j]
 		if !f(moved, trial) {
 			return false
 		}
 		for i := range trial {
-			jacobian.Set(i, j, (trial[i]-before[i])/(2*steps[j]))
+			jacobian.Set(i, j, (trial[i]-before[i])/(2*widths[j]))
 		}
 	}
 	return true

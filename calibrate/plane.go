@@ -50,7 +50,7 @@ func (s *Survey) Solve() (*Plane, error) {
 	if split {
 		flat := *t
 		flat.bend, flat.bendError = 0, 0
-		if f, ok := flat.from(best.x); ok && f.sum-best.sum < undecided {
+		if f, ok := flat.from(best.x, mostSteps); ok && f.sum-best.sum < undecided {
 			best = f
 		}
 	}
@@ -111,7 +111,7 @@ func (s *Survey) preferred(views []found) []found {
 func (t *task) misfit(sum float64) float64 {
 	free := ownResiduals - ownUnknowns
 	for _, r := range t.references {
-		free += r.count() - len(r.steps())
+		free += r.count() - len(r.widths())
 	}
 	return math.Sqrt(sum / float64(max(1, free)))
 }
@@ -162,7 +162,7 @@ func (t *task) rims(f *found) [][]Pixel {
 			}
 			rims = append(rims, rim)
 		}
-		x = x[len(r.steps()):]
+		x = x[len(r.widths()):]
 	}
 	return rims
 }

@@ -16,8 +16,8 @@ type reference interface {
 	scale(back *matrix) float64
 	// start returns values of its unknowns, given back.
 	start(back *matrix) []float64
-	// steps returns the steps of its unknowns for differences.
-	steps() []float64
+	// widths returns the widths of its unknowns for central differences.
+	widths() []float64
 	// count returns the number of its residuals.
 	count() int
 	// residuals fills out, each in units of its standard deviation, where tap is
@@ -34,10 +34,10 @@ type reference interface {
 // finite.
 func sizeError(size, plus float64) float64 { return max(plus/2, 1e-5*size) }
 
-// steps of a place in m and of a direction in rad.
+// Widths of a place in m and of a direction in rad.
 const (
-	placeStep = 1e-6
-	turnStep  = 1e-6
+	placeWidth = 1e-6
+	turnWidth  = 1e-6
 )
 
 // misses fills out with the distances in px/tap from where m shows a place to
@@ -65,9 +65,9 @@ func (l Line) start(back *matrix) []float64 {
 	return []float64{mid.X, mid.Y, float64(to.Sub(from).Angle()), l.Length}
 }
 
-func (l Line) steps() []float64 { return []float64{placeStep, placeStep, turnStep, placeStep} }
-func (l Line) count() int       { return 5 }
-func (l Line) inFront() float64 { return l.Nearer }
+func (l Line) widths() []float64 { return []float64{placeWidth, placeWidth, turnWidth, placeWidth} }
+func (l Line) count() int        { return 5 }
+func (l Line) inFront() float64  { return l.Nearer }
 
 func (l Line) residuals(v *view, x []float64, tap float64, out []float64) bool {
 	m := v.seen(l.Nearer)
@@ -96,8 +96,8 @@ func (r Rectangle) start(back *matrix) []float64 {
 	return []float64{mid.X, mid.Y, float64(along.Angle()), r.Width, r.Height}
 }
 
-func (r Rectangle) steps() []float64 {
-	return []float64{placeStep, placeStep, turnStep, placeStep, placeStep}
+func (r Rectangle) widths() []float64 {
+	return []float64{placeWidth, placeWidth, turnWidth, placeWidth, placeWidth}
 }
 func (r Rectangle) count() int       { return 10 }
 func (r Rectangle) inFront() float64 { return r.Nearer }
@@ -148,9 +148,9 @@ func (p Plate) start(back *matrix) []float64 {
 	return []float64{mid.X, mid.Y, p.Diameter}
 }
 
-func (p Plate) steps() []float64 { return []float64{placeStep, placeStep, placeStep} }
-func (p Plate) count() int       { return len(p.Rim) + 1 }
-func (p Plate) inFront() float64 { return p.Nearer }
+func (p Plate) widths() []float64 { return []float64{placeWidth, placeWidth, placeWidth} }
+func (p Plate) count() int        { return len(p.Rim) + 1 }
+func (p Plate) inFront() float64  { return p.Nearer }
 
 // residuals of a plate are the distances of the taps from its rim as seen, in
 // px/tap to first order: F/|∇F| with F the distance from the rim in the plane.

@@ -53,7 +53,7 @@ func (s *Survey) repeated(t *task, f *found) []matrix {
 		for _, r := range t.references {
 			once.references = append(once.references, r.redrawn(d))
 		}
-		f, ok := once.from(f.x)
+		f, ok := once.from(f.x, fewSteps)
 		if !ok {
 			continue
 		}

@@ -63,21 +63,21 @@ func (t *task) residuals(x, out []float64) bool {
 		if !r.residuals(&v, x, t.tap, out) {
 			return false
 		}
-		out, x = out[r.count():], x[len(r.steps()):]
+		out, x = out[r.count():], x[len(r.widths()):]
 	}
 	return true
 }
 
 // from returns the view that explains the references best, looked for from
-// unknowns x.
-func (t *task) from(x []float64) (found, bool) {
-	steps := []float64{1e-6, 1e-6, 1e-6, 1e-4, 1e-4, 1e-4}
+// unknowns x in at most so many steps.
+func (t *task) from(x []float64, steps int) (found, bool) {
+	widths := []float64{1e-6, 1e-6, 1e-6, 1e-4, 1e-4, 1e-4}
 	n := ownResiduals
 	for _, r := range t.references {
-		steps = append(steps, r.steps()...)
+		widths = append(widths, r.widths()...)
 		n += r.count()
 	}
-	x, sum, ok := fit(t.residuals, x, steps, n)
+	x, sum, ok := fit(t.residuals, x, widths, n, steps)
 	if !ok {
 		return found{}, false
 	}
@@ -141,7 +141,7 @@ func (t *task) views() []found {
 	var all []found
 	for _, tilt := range t.starts() {
 		if x, ok := t.guess(tilt); ok {
-			if f, ok := t.from(x); ok {
+			if f, ok := t.from(x, mostSteps); ok {
 				all = append(all, f)
 			}
 		}

@@ -8,7 +8,7 @@ type Pixel struct{ X, Y float64 }
 func (p Pixel) vec() planar.Vec { return planar.Vec(p) }
 
 // Survey is what was tapped on a photo to find the plane of motion in it. It
-// needs at least one line, rectangle or plate; more make it better.
+// needs one to five lines, rectangles and plates; more make it better.
 type Survey struct {
 	Width, Height int // of the photo, px
 
@@ -46,7 +46,7 @@ type Rectangle struct {
 
 // Plate is a round plate parallel to the plane of motion.
 type Plate struct {
-	Rim      []Pixel // at least 5 places, all round
+	Rim      []Pixel // 5 to 40 places, all round
 	Diameter float64 // m, see CompetitionPlate
 	Plus     float64 // m, ±
 	Nearer   float64 // m, how far the rim is in front of the plane of motion
