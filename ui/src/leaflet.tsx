@@ -22,7 +22,7 @@ render(
     <h1>{data.explanation.preview.name}</h1>
     <ExplainView explanation={data.explanation} units={data.imperial ? imperial : metric} />
     <section class="care">
-      <h3>{words.why.care}</h3>
+      <h2>{words.why.care}</h2>
       <ul>
         {data.explanation.preview.cautions.map((c) => (
           <li key={c}>{c}</li>

@@ -32,7 +32,7 @@ export function MeasurePane({ bench }: { bench: Bench }) {
       )}
       {grouped(shown).map(([group, members]) => (
         <section class="values" key={group}>
-          <h3>{words.measure.groups[group] ?? words.measure.other}</h3>
+          <h2>{words.measure.groups[group] ?? words.measure.other}</h2>
           {members.map((v) => (
             <ValueRow value={v} bench={bench} key={v.path} />
           ))}

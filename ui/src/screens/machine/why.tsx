@@ -24,7 +24,7 @@ export function WhyPane({ bench }: { bench: Bench }) {
       ))}
       {frame && (frame.because || frame.gap) && (
         <>
-          <h3>{words.why.here}</h3>
+          <h2>{words.why.here}</h2>
           <p>{frame.because || frame.gap}</p>
         </>
       )}
@@ -40,7 +40,7 @@ export function WhyPane({ bench }: { bench: Bench }) {
         </>
       )}
       <section class="care">
-        <h3>{words.why.care}</h3>
+        <h2>{words.why.care}</h2>
         <ul>
           {shown.cautions.map((c) => (
             <li key={c}>{c}</li>
@@ -71,7 +71,7 @@ function Shares({ bench }: { bench: Bench }) {
   const most = Math.max(...shares.map((s) => Math.abs(s.force)), 1e-9);
   return (
     <>
-      <h3>{words.why.shares}</h3>
+      <h2>{words.why.shares}</h2>
       <ul class="shares">
         {shares.map((s) => (
           <li key={s.name}>
@@ -104,7 +104,7 @@ function ReadingList({ readings: r }: { readings: Readings }) {
   if (r.lost > 0.05) rows.push([n.lost, work(r.lost)]);
   return (
     <>
-      <h3>{words.why.readings}</h3>
+      <h2>{words.why.readings}</h2>
       <dl class="readings">
         {rows.map(([name, text]) => (
           <div key={name}>

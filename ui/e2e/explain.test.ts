@@ -1,0 +1,101 @@
+import { readFileSync, statSync } from "node:fs";
+import type { Browser, Download, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { accessible, launch, leave, open, type SizeName, shot, sizes, visit } from "./browser.ts";
+import { Program } from "./program.ts";
+
+const program = new Program();
+let browser: Browser;
+
+beforeAll(async () => {
+  browser = await launch();
+  await program.start();
+});
+
+afterAll(async () => {
+  await browser.close();
+  await program.end();
+});
+
+async function toExplanation(page: Page, machine: string): Promise<void> {
+  await open(page, machine);
+  await page.goto(page.url().replace("#/machine/", "#/explain/"));
+  await page.locator(".explain-figure svg").waitFor();
+}
+
+async function taken(page: Page, name: string): Promise<Download> {
+  const [download] = await Promise.all([page.waitForEvent("download"), page.getByText(name, { exact: true }).click()]);
+  return download;
+}
+
+/** firstBytes returns the file's first n bytes as Latin-1 text. */
+const firstBytes = async (d: Download, n: number): Promise<string> =>
+  readFileSync(await d.path())
+    .subarray(0, n)
+    .toString("latin1");
+
+describe.each(Object.keys(sizes) as SizeName[])("an explanation on a %s", (size) => {
+  test("leads step by step through the stroke", async () => {
+    const v = await visit(browser, size, program.address);
+    await toExplanation(v.page, "Feathering curl");
+    await accessible(v.page);
+    const next = v.page.getByRole("button", { name: "Next" });
+    const titles: (string | null)[] = [];
+    for (let i = 1; ; i++) {
+      titles.push(await v.page.locator(".explain-caption h2").textContent());
+      await shot(v, `explain-${i}`);
+      if (await next.isDisabled()) break;
+      await next.click();
+    }
+    expect(new Set(titles).size).toBe(titles.length);
+    expect(titles.length).toBeGreaterThanOrEqual(5);
+    await v.page.locator(".explain-words .plot").waitFor(); // it ends with the curve
+    await accessible(v.page);
+    await leave(v);
+  });
+
+  test("goes out as one page that works without program or network", async () => {
+    const v = await visit(browser, size, program.address);
+    await toExplanation(v.page, "Bow press");
+    const file = await (await taken(v.page, "Page for a client")).path();
+    expect(statSync(file).size).toBeLessThan(1_000_000);
+    const offline = await browser.newContext({ ...sizes[size], offline: true });
+    const page = await offline.newPage();
+    const asked: string[] = [];
+    page.on("request", (r) => asked.push(r.url()));
+    await page.setContent(readFileSync(file, "utf8"));
+    await page.locator(".explain-figure svg").waitFor();
+    const slider = page.getByRole("slider");
+    await slider.fill("0");
+    const start = await page.locator(".explain-scrub output").textContent();
+    await slider.fill(await slider.evaluate((e: HTMLInputElement) => e.max));
+    expect(await page.locator(".explain-scrub output").textContent()).not.toBe(start);
+    await page.screenshot({ path: `e2e/shots/leaflet-${size}.png` });
+    await accessible(page);
+    expect(asked).toEqual([]);
+    await offline.close();
+    await leave(v);
+  });
+
+  test("goes out as pictures and film", async () => {
+    const v = await visit(browser, size, program.address);
+    await toExplanation(v.page, "Bow press");
+    // signatures: GIF89a specification; PNG, RFC 2083 3.1; PDF, ISO 32000-1 7.5.2; EBML, RFC 8794 11.2.1
+    expect(await firstBytes(await taken(v.page, "Moving picture (GIF)"), 6)).toBe("GIF89a");
+    expect(await firstBytes(await taken(v.page, "Picture (PNG)"), 8)).toBe("\x89PNG\r\n\x1a\n");
+    expect(await firstBytes(await taken(v.page, "Drawing (SVG)"), 200)).toContain("<svg");
+    expect(await firstBytes(await taken(v.page, "Report (PDF)"), 5)).toBe("%PDF-");
+    expect(await firstBytes(await taken(v.page, "Film (WebM)"), 4)).toBe("\x1aE\xdf\xa3");
+    await leave(v);
+  });
+
+  test("has a text ready to be sent", async () => {
+    const v = await visit(browser, size, program.address);
+    await toExplanation(v.page, "Bow press");
+    const message = v.page.getByRole("textbox", { name: "Text to send" });
+    expect(await message.inputValue()).toContain("Bow press");
+    await v.page.getByRole("button", { name: "Copy" }).click();
+    await expect.poll(() => v.page.locator(".message [role=status]").textContent()).not.toBe("");
+    await leave(v);
+  });
+});
