@@ -168,11 +168,10 @@ func (s *Setup) bar() bool {
 
 // space takes the plane of the sheet to the ground frame, right side.
 type space struct {
-	origin    r3.Vec // where the measured contact is
-	from      planar.Vec
-	x, y      r3.Vec // the plane's axes
-	free      axisFree
-	fromFront bool
+	origin r3.Vec // where the measured contact is
+	from   planar.Vec
+	x, y   r3.Vec // the plane's axes
+	free   axisFree
 }
 
 // newSpace places the plane through the measured contact. A plane's height and
