@@ -41,8 +41,8 @@ type Phase struct {
 	Limiter []int     // which of Joints that is
 	Unknown []string  // why no effort is told although the body is there: the strength of a joint that the exercise trains is no figure there; else empty
 
-	// Sticking is the position of the greatest effort, leaving out, where any
-	// others are left, those whose limiting strength is a guess (see guess); -1
+	// Sticking is the position of the greatest effort of any joint, leaving out,
+	// where any others are left, those whose strength is a guess (see guess); -1
 	// if there is no effort anywhere.
 	Sticking int
 	Limiting int // the joint there, of Joints
@@ -58,12 +58,12 @@ func (p *Phase) Column(j Joint) *Column {
 	return nil
 }
 
-// Peak returns the greatest effort of the phase.
+// Peak returns the greatest effort of the phase, that of Limiting at Sticking.
 func (p *Phase) Peak() float64 {
 	if p.Sticking < 0 {
 		return 0
 	}
-	return p.Effort[p.Sticking]
+	return p.Joints[p.Limiting].Effort[p.Sticking]
 }
 
 func newPhase(n int, joints []Joint) Phase {
@@ -94,6 +94,7 @@ func (p *Phase) record(i int, x Exercise, st *stance, f float64, across [2]float
 			if slices.Contains(x.Works(), c.Action[i]) {
 				p.Unknown[i] = fmt.Sprintf("%v is asked at %.0f°, so far beyond what was tested that there is no figure for it", c.Action[i], c.Angle[i].Degrees())
 			}
+			continue
 		}
 		e, ok := d.effort(m)
 		if !ok {
@@ -103,13 +104,12 @@ func (p *Phase) record(i int, x Exercise, st *stance, f float64, across [2]float
 		if e > p.Effort[i] {
 			p.Effort[i], p.Limiter[i] = e, k
 		}
+		if p.Sticking < 0 || p.sticksMore(k, i) {
+			p.Sticking, p.Limiting = i, k
+		}
 	}
 	if p.Unknown[i] != "" {
 		p.Effort[i] = math.NaN()
-		return
-	}
-	if p.Sticking < 0 || p.sticksMore(i, p.Sticking) {
-		p.Sticking, p.Limiting = i, p.Limiter[i]
 	}
 }
 
@@ -119,18 +119,14 @@ func (c *Column) noFigure(i int) {
 	c.Effort[i], c.Low[i], c.High[i] = math.NaN(), math.NaN(), math.NaN()
 }
 
-// sticksMore reports whether position i comes before k as the sticking point.
-func (p *Phase) sticksMore(i, k int) bool {
-	if a, b := p.guessed(i), p.guessed(k); a != b {
+// sticksMore reports whether joint k at position i comes before the sticking
+// point so far.
+func (p *Phase) sticksMore(k, i int) bool {
+	c, most := &p.Joints[k], &p.Joints[p.Limiting]
+	if a, b := c.Joint.guess(c.Stretched[i]), most.Joint.guess(most.Stretched[p.Sticking]); a != b {
 		return b
 	}
-	return p.Effort[i] > p.Effort[k]
-}
-
-// guessed reports whether the strength that limits at a position is a guess.
-func (p *Phase) guessed(i int) bool {
-	c := &p.Joints[p.Limiter[i]]
-	return c.Joint.guess(c.Stretched[i])
+	return c.Effort[i] > most.Effort[p.Sticking]
 }
 
 // guess reports whether a strength beyond the angles its source tested is worth

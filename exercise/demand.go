@@ -189,7 +189,7 @@ func (st *stance) capacities(c *human.Capacity) {
 				action := human.ActionToward(d.joint.coordinate(), sign)
 				d.can[k], d.has[k] = c.At(action, d.angle, sign*d.speed)
 			}
-			d.has[k] = d.has[k] && d.can[k].Moment > 0 && !d.can[k].Fallen
+			d.has[k] = d.has[k] && d.can[k].Moment > 0
 		}
 	}
 }

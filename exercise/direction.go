@@ -29,73 +29,99 @@ func (d Direction) String() string { return directionNames[d] }
 // it. 27° either way. Own choice, no source.
 const slant = 0.5
 
+// leanPrice is what a lean of slant must save to be taken, as a share of the
+// greatest effort along the path; a smaller lean costs less by its square. Own
+// choice, no source. Nobody solves for the last hundredth, and the price lets
+// the direction change gradually from one position to the next: without it,
+// where the gain is small, it would leap from one side to the other.
+const leanPrice = 0.05
+
 // leastEffort returns the free part of the contact force (N), within slant of F
-// (of a bar: of its weight) on either axis, that makes the greatest effort of all joints
-// least, and that effort.
+// (of a bar: of its weight) on either axis, of least effort, and the greatest
+// effort of all joints there. It makes least
 //
-// Each effort is linear in x for one sign of its moment, so the least z over
-// all is at a corner where three of the planes meet: a linear programme in
-// (x, z), small enough to try every corner. Of the directions that are equally
-// good to a millionth the one nearest the path is taken.
+//	z(x) + leanPrice·z(0)·|x|²/most²
+//
+// with z the greatest effort, x the part across the path and most its bound.
+// That is strictly convex, so that x is one and moves steadily with the data.
+//
+// Each effort is linear in x for one sign of its moment. Where one of them is
+// the greatest the least lies a step down its slope; where two are, on the line
+// on which they meet; else at a corner. There are few enough to try them all.
 func (st *stance) leastEffort(f float64) (x [2]float64, z float64) {
 	z = st.greatest(f, x)
 	most := slant * f
 	if st.push.mass > 0 {
 		most = slant * st.push.mass * mechanism.Gravity
 	}
-	if st.push.free == 0 || most <= 0 {
+	if st.push.free == 0 || most <= 0 || z == 0 {
 		return x, z
 	}
 	var planes [mostPlanes]plane
 	n := st.planes(&planes, f, most)
+	e := easing{st: st, f: f, most: most, price: leanPrice * z / (most * most), least: z}
+	e.try(-most, -most)
+	e.try(-most, most)
+	e.try(most, -most)
+	e.try(most, most)
 	for i := range n {
 		for j := range i {
-			for k := range j {
-				if p, ok := meet(&planes[i], &planes[j], &planes[k]); ok && p[2] < z && under(planes[:n], p) {
-					z = p[2]
-				}
+			if planes[j].c != 0 {
+				e.tryMeeting(planes[:j], &planes[i], &planes[j])
 			}
 		}
+		if q := &planes[i]; q.c != 0 {
+			foot := e.foot(q)
+			e.try(foot[0], foot[1])
+		}
 	}
-	x = nearest(planes[:n], z*(1+alike)+alike)
-	return x, st.greatest(f, x)
+	return e.best, st.greatest(f, e.best)
 }
 
-// nearest returns the least x with no effort above z: the origin, the foot on
-// an edge, or a corner of what the planes leave.
-func nearest(planes []plane, z float64) (best [2]float64) {
-	least := math.Inf(1)
-	try := func(x0, x1 float64) {
-		if d := math.Hypot(x0, x1); d < least && under(planes, [3]float64{x0, x1, z}) {
-			best, least = [2]float64{x0, x1}, d
-		}
-	}
-	try(0, 0)
-	for i := range planes {
-		p := &planes[i]
-		c := p.c*z - p.b
-		if l := p.a0*p.a0 + p.a1*p.a1; l > 0 {
-			try(c*p.a0/l, c*p.a1/l)
-		}
-		for j := range i {
-			q := &planes[j]
-			d := q.c*z - q.b
-			if det := p.a0*q.a1 - p.a1*q.a0; det != 0 {
-				try((c*q.a1-p.a1*d)/det, (p.a0*d-c*q.a0)/det)
-			}
-		}
-	}
-	return best
+// easing looks for the least of effort and price.
+type easing struct {
+	st      *stance
+	f, most float64
+	price   float64 // 1/N²
+	best    [2]float64
+	least   float64
 }
 
-// alike is the share by which two efforts may differ and count as the same.
-const alike = 1e-6
+// foot returns where an effort and the price of leaning are least together.
+func (e *easing) foot(q *plane) [2]float64 {
+	return [2]float64{-q.a0 / (2 * e.price), -q.a1 / (2 * e.price)}
+}
+
+// tryMeeting tries, of the line on which plane p, an effort or a bound, meets the
+// effort q, the point nearest the foot of q and where other efforts cross it.
+func (e *easing) tryMeeting(others []plane, p, q *plane) {
+	d0, d1, c := p.a0-p.c*q.a0, p.a1-p.c*q.a1, p.c*q.b-p.b
+	if l := d0*d0 + d1*d1; l > 0 {
+		foot := e.foot(q)
+		t := (d0*foot[0] + d1*foot[1] - c) / l
+		e.try(foot[0]-t*d0, foot[1]-t*d1)
+	}
+	for k := range others {
+		if at, ok := meet(p, q, &others[k]); ok {
+			e.try(at[0], at[1])
+		}
+	}
+}
+
+// try keeps a force across the path if nothing better was seen.
+func (e *easing) try(x0, x1 float64) {
+	const rounding = 1 + 1e-12
+	if !(abs(x0) <= e.most*rounding && abs(x1) <= e.most*rounding) {
+		return
+	}
+	x := [2]float64{x0, x1}
+	if z := e.st.greatest(e.f, x) + e.price*(x0*x0+x1*x1); z < e.least {
+		e.best, e.least = x, z
+	}
+}
 
 // mostPlanes: two for each joint and two bounds for each free direction.
 const mostPlanes = 2*int(NumJoints) + 4
-
-// tie is the rounding of an effort.
-const tie = 1e-9
 
 // plane is a·x + b ≤ c·z, with c 0 for a bound of x.
 type plane struct{ a0, a1, c, b float64 }
@@ -132,18 +158,6 @@ func meet(p, q, r *plane) (at [3]float64, ok bool) {
 	at[1] = (p.a0*(bq*-r.c+q.c*br) - bp*(q.a0*-r.c+q.c*r.a0) - p.c*(q.a0*br-bq*r.a0)) / det
 	at[2] = (p.a0*(q.a1*br-bq*r.a1) - p.a1*(q.a0*br-bq*r.a0) + bp*(q.a0*r.a1-q.a1*r.a0)) / det
 	return at, true
-}
-
-// under reports whether a point lies under no plane, to rounding.
-func under(planes []plane, p [3]float64) bool {
-	for i := range planes {
-		pl := &planes[i]
-		v := pl.a0*p[0] + pl.a1*p[1] + pl.b - pl.c*p[2]
-		if v > tie*(1+math.Abs(pl.b)+math.Abs(p[2])) {
-			return false
-		}
-	}
-	return true
 }
 
 // moment returns the moment asked of demand i.

@@ -31,8 +31,8 @@ func (c *Capacity) calibrate(points []Strength) ([]Warning, error) {
 		usual, ok := c.published(s.Action, s.Angle, s.Speed)
 		if !ok {
 			usual.Moment = leastPublished
-		} else if usual.Moment < leastPublished {
-			return nil, refuse(place, "the published curve has nothing at %.0f°, so a point there cannot set its level; measure nearer the middle of the range", s.Angle.Degrees())
+		} else if usual.Fallen || usual.Moment < leastPublished {
+			return nil, refuse(place, "the published curve is no guide at %.0f°, so a point there cannot set its level; measure nearer the middle of the range", s.Angle.Degrees())
 		}
 		p := calibration{s.Angle, s.Moment / usual.Moment, s.Spread / s.Moment}
 		if p.rel == 0 {

@@ -12,7 +12,7 @@ import (
 type curve interface {
 	isometric(angle planar.Angle) float64 // N·m, one limb
 	spread(angle planar.Angle) float64    // N·m, one standard deviation between people
-	fallen(angle planar.Angle) bool       // see Available.Fallen
+	least(edge planar.Angle) float64      // N·m, that it is believed to keep beyond the tested angle at edge
 	concentric(speed float64) float64     // share left, speed >= 0 in rad/s
 }
 
@@ -41,9 +41,9 @@ func (c legCurve) isometric(angle planar.Angle) float64 {
 // what was tested, it says more of cosines than of people. Own choice.
 const fallenShare = 0.5
 
-func (c legCurve) fallen(angle planar.Angle) bool {
+func (c legCurve) least(edge planar.Angle) float64 {
 	top := (c.share[0]*c.rows[0].C1 + c.share[1]*c.rows[1].C1) * c.w * c.h
-	return c.isometric(angle) < fallenShare*top
+	return min(fallenShare*top, c.isometric(edge))
 }
 
 // spread joins what people differ by in level (C1) and in the angle of the peak
@@ -106,9 +106,9 @@ type armCurve struct {
 
 func (c armCurve) isometric(angle planar.Angle) float64 { return c.level * c.shape(angle) }
 
-// fallen is never: the shapes level off, and the parabola of the bending elbow
+// least is nothing: the shapes level off, and the parabola of the bending elbow
 // keeps four fifths of its top to the ends of the joint's range.
-func (c armCurve) fallen(planar.Angle) bool { return false }
+func (c armCurve) least(planar.Angle) float64 { return 0 }
 
 func (c armCurve) spread(angle planar.Angle) float64 { return c.relSD * c.isometric(angle) }
 
