@@ -3,12 +3,12 @@ package checks
 import "fmt"
 
 // Push asks for the direction of a hand or foot force that makes the greatest
-// effort least. The force has a given part along the path and parts across it
-// that are free.
+// effort, and a price on leaning from the path, least. The force has a given
+// part along the path and parts across it that are free.
 type Push struct {
 	Force  float64 `json:"force"` // N along the path
 	Bound  float64 `json:"bound"` // most of each part across, over Force
-	Alike  float64 `json:"alike"` // share, and sum, by which efforts may differ and count as the same
+	Price  float64 `json:"price"` // of a lean by Bound on one axis, over the greatest effort without a lean; grows with the square
 	Joints []Asked `json:"joints"`
 }
 
@@ -23,8 +23,7 @@ type Asked struct {
 
 // Eased is the answer.
 type Eased struct {
-	Effort  float64    `json:"effort"`  // the least greatest one
-	Across  [2]float64 `json:"across"`  // N, the shortest that is as good
+	Across  [2]float64 `json:"across"`  // N, of the least greatest effort and price together
 	Reached float64    `json:"reached"` // the greatest effort with that
 }
 
