@@ -56,7 +56,7 @@ func (f dataFlag) open(ctx context.Context) (*store.Store, error) {
 
 func demoFiles() []store.File {
 	var out []store.File
-	for _, f := range demo.Machines() {
+	for _, f := range append(demo.Machines(), demo.People()...) {
 		out = append(out, store.File(f))
 	}
 	return out

@@ -1,6 +1,7 @@
 package server
 
 import (
+	"context"
 	"encoding/json"
 	"errors"
 	"fmt"
@@ -20,15 +21,14 @@ func (s *Server) evaluate(w http.ResponseWriter, r *http.Request) error {
 	if err := read(r, &in); err != nil {
 		return err
 	}
-	text, err := s.text(r.Context(), in)
+	text, person, err := s.asked(r.Context(), in)
 	if err != nil {
 		return err
 	}
-	key, err := json.Marshal(api.Ask{Text: text, Look: in.Look})
+	digest, err := s.inputDigest(r.Context(), text, in.Look)
 	if err != nil {
 		return err
 	}
-	digest := store.Digest(key)
 	kept, has, err := s.Store.Evaluation(r.Context(), digest, s.Engine)
 	if err != nil {
 		return err
@@ -43,7 +43,7 @@ func (s *Server) evaluate(w http.ResponseWriter, r *http.Request) error {
 	case <-r.Context().Done():
 		return gone(r.Context().Err())
 	}
-	result, err := view.Sampled(r.Context(), text, in.Look, func(done, total int) {
+	result, err := view.Sampled(r.Context(), text, in.Look, person, func(done, total int) {
 		e.send("progress", api.Progress{Done: done, Total: total}) // whoever left also ends the context
 	})
 	if err != nil {
@@ -57,6 +57,23 @@ func (s *Server) evaluate(w http.ResponseWriter, r *http.Request) error {
 		s.Log.Warn("a result could not be kept", "error", err) // it is only made again
 	}
 	return e.send("done", json.RawMessage(data))
+}
+
+// inputDigest names all that a result is computed from.
+func (s *Server) inputDigest(ctx context.Context, text string, look api.Look) (string, error) {
+	person := ""
+	if look.Person != "" {
+		sh, err := s.Store.Sheet(ctx, look.Person)
+		if err != nil {
+			return "", err
+		}
+		person = sh.Text
+	}
+	key, err := json.Marshal(struct {
+		Text, Person string
+		Look         api.Look
+	}{text, person, look})
+	return store.Digest(key), err
 }
 
 // failByEvent tells what went wrong once events have begun.

@@ -7,6 +7,7 @@ import (
 	"steelyard/internal/server/api"
 	"steelyard/internal/server/view"
 	"steelyard/internal/store"
+	"steelyard/sheet"
 )
 
 // text returns the text that is asked about: given, or stored; after the edits.
@@ -35,17 +36,39 @@ func (s *Server) text(ctx context.Context, in api.Ask) (string, error) {
 	return view.Write(text, values)
 }
 
+// person returns the person of a look; nil if it names none.
+func (s *Server) person(ctx context.Context, id string) (*sheet.Person, error) {
+	if id == "" {
+		return nil, nil
+	}
+	sh, err := s.Store.Sheet(ctx, id)
+	if err != nil {
+		return nil, err
+	}
+	return view.Person(sh.Name, sh.Text)
+}
+
+// asked returns the text and the person that are asked about.
+func (s *Server) asked(ctx context.Context, in api.Ask) (string, *sheet.Person, error) {
+	text, err := s.text(ctx, in)
+	if err != nil {
+		return "", nil, err
+	}
+	p, err := s.person(ctx, in.Look.Person)
+	return text, p, err
+}
+
 // preview evaluates a machine quickly: it is asked for every move of a finger.
 func (s *Server) preview(w http.ResponseWriter, r *http.Request) error {
 	var in api.Ask
 	if err := read(r, &in); err != nil {
 		return err
 	}
-	text, err := s.text(r.Context(), in)
+	text, person, err := s.asked(r.Context(), in)
 	if err != nil {
 		return err
 	}
-	return send(w, r, view.Preview(r.Context(), text, in.Look))
+	return send(w, r, view.Preview(r.Context(), text, in.Look, person))
 }
 
 func (s *Server) explain(w http.ResponseWriter, r *http.Request) error {
@@ -53,11 +76,11 @@ func (s *Server) explain(w http.ResponseWriter, r *http.Request) error {
 	if err := read(r, &in); err != nil {
 		return err
 	}
-	text, err := s.text(r.Context(), in)
+	text, person, err := s.asked(r.Context(), in)
 	if err != nil {
 		return err
 	}
-	return send(w, r, view.Explain(r.Context(), text, in.Look))
+	return send(w, r, view.Explain(r.Context(), text, in.Look, person))
 }
 
 func (s *Server) compare(w http.ResponseWriter, r *http.Request) error {
@@ -76,5 +99,9 @@ func (s *Server) compare(w http.ResponseWriter, r *http.Request) error {
 		}
 		sides = append(sides, view.Side{Label: item.Label, Sheet: item.Sheet, Text: text, Settings: item.Settings})
 	}
-	return send(w, r, view.Compare(r.Context(), sides, in.Phase, in.Imperial))
+	person, err := s.person(r.Context(), in.Person)
+	if err != nil {
+		return err
+	}
+	return send(w, r, view.Compare(r.Context(), sides, in.Phase, in.Imperial, person))
 }

@@ -65,6 +65,10 @@ func (s *Server) reported(r *http.Request) (*evaluation.Evaluation, bool, error)
 	if err != nil {
 		return nil, false, err
 	}
+	person, err := s.person(r.Context(), q.Get("person"))
+	if err != nil {
+		return nil, false, err
+	}
 	select {
 	case s.sample <- struct{}{}:
 		defer func() { <-s.sample }()
@@ -72,6 +76,9 @@ func (s *Server) reported(r *http.Request) (*evaluation.Evaluation, bool, error)
 		return nil, false, gone(r.Context().Err())
 	}
 	e, err := evaluation.Run(r.Context(), o.Machine, b, evaluation.Options{Tempo: tempo})
+	if err == nil && person != nil {
+		e.Person, err = e.Meet(person)
+	}
 	if err != nil {
 		return nil, false, unusable(err)
 	}

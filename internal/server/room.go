@@ -9,6 +9,7 @@ import (
 	"steelyard/internal/server/api"
 	"steelyard/internal/server/view"
 	"steelyard/internal/store"
+	"steelyard/sheet"
 )
 
 func card(sh store.Sheet) api.SheetCard {
@@ -18,6 +19,11 @@ func card(sh store.Sheet) api.SheetCard {
 // getRoom lists everything stored.
 func (s *Server) getRoom(w http.ResponseWriter, r *http.Request) error {
 	all, err := s.Store.Sheets(r.Context())
+	if err != nil {
+		return err
+	}
+	who := r.URL.Query().Get("person")
+	person, err := s.person(r.Context(), who)
 	if err != nil {
 		return err
 	}
@@ -41,19 +47,34 @@ func (s *Server) getRoom(w http.ResponseWriter, r *http.Request) error {
 		}
 	}
 	slices.SortStableFunc(room.Removed, func(a, b api.SheetCard) int { return strings.Compare(b.Saved, a.Saved) })
-	room.Machines = s.machineCards(r, machines)
+	board := board{person: person}
+	for _, sh := range all {
+		if sh.ID == who {
+			board.who = sh.Text
+		}
+	}
+	room.Machines = s.machineCards(r, machines, board)
 	return send(w, r, room)
 }
 
+// board is for whom the cards are: nobody, or a person with the text of their
+// sheet.
+type board struct {
+	person *sheet.Person
+	who    string
+}
+
 // machineCards evaluates the machines, several at once.
-func (s *Server) machineCards(r *http.Request, sheets []store.Sheet) []api.MachineCard {
+func (s *Server) machineCards(r *http.Request, sheets []store.Sheet, b board) []api.MachineCard {
 	cards := make([]api.MachineCard, len(sheets))
 	var wait sync.WaitGroup
 	next := make(chan int)
 	for range 4 {
 		wait.Go(func() {
 			for i := range next {
-				cards[i] = s.cards.get(sheets[i].Text, func() api.MachineCard { return view.Card(r.Context(), card(sheets[i]), sheets[i].Text) })
+				cards[i] = s.cards.get([2]string{sheets[i].Text, b.who}, func() api.MachineCard {
+					return view.Card(r.Context(), card(sheets[i]), sheets[i].Text, b.person)
+				})
 				cards[i].SheetCard = card(sheets[i])
 			}
 		})
@@ -69,26 +90,26 @@ func (s *Server) machineCards(r *http.Request, sheets []store.Sheet) []api.Machi
 // mostCards is how many evaluated cards are kept.
 const mostCards = 1000
 
-// cardCache keeps cards by their sheet's text.
+// cardCache keeps cards by the texts of machine and person.
 type cardCache struct {
 	lock sync.Mutex
-	kept map[string]api.MachineCard
+	kept map[[2]string]api.MachineCard
 }
 
-func (c *cardCache) get(text string, make_ func() api.MachineCard) api.MachineCard {
+func (c *cardCache) get(texts [2]string, evaluate func() api.MachineCard) api.MachineCard {
 	c.lock.Lock()
-	got, ok := c.kept[text]
+	got, ok := c.kept[texts]
 	c.lock.Unlock()
 	if ok {
 		return got
 	}
-	got = make_()
+	got = evaluate()
 	c.lock.Lock()
 	defer c.lock.Unlock()
 	if c.kept == nil || len(c.kept) >= mostCards {
-		c.kept = map[string]api.MachineCard{}
+		c.kept = map[[2]string]api.MachineCard{}
 	}
-	c.kept[text] = got
+	c.kept[texts] = got
 	return got
 }
 

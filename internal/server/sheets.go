@@ -42,7 +42,11 @@ func (s *Server) saved(w http.ResponseWriter, r *http.Request, sh store.Sheet, l
 		return err
 	}
 	if look != nil && sh.Kind == string(api.KindMachine) {
-		p := view.Preview(r.Context(), sh.Text, *look)
+		person, err := s.person(r.Context(), look.Person)
+		if err != nil {
+			return err
+		}
+		p := view.Preview(r.Context(), sh.Text, *look, person)
 		out.Preview = &p
 	}
 	return send(w, r, out)

@@ -52,6 +52,18 @@ export interface Band {
   narrow: Narrowing | null;
 }
 
+/** Body is the person at one position, seen square to the plane of motion. */
+export interface Body {
+  segments: Segment[];
+  joints: BodyJoint[];
+}
+
+/** BodyJoint is a joint centre. */
+export interface BodyJoint {
+  name: string;
+  at: Place;
+}
+
 /** Build makes a sheet from answers. What is not answered has its usual value. */
 export interface Build {
   name: string;
@@ -101,6 +113,8 @@ export interface Compare {
   /** left out, lifting */
   phase?: Phase;
   imperial?: boolean;
+  /** id of a person's sheet, to be put on each */
+  person?: string;
 }
 
 /** Compared is one machine as set. */
@@ -126,6 +140,20 @@ export interface ComparedCurve {
   readings: Readings | null;
   /** why there is no curve */
   trouble: string;
+  /** of the person, lifting, by share; empty without one */
+  effort: (number | null)[];
+  /** of the person, by share */
+  joints: ComparedJoint[];
+  /** why the person is not on it */
+  personGap: string;
+}
+
+/** ComparedJoint is the moment asked of one joint axis along the travel. */
+export interface ComparedJoint {
+  joint: string;
+  /** N·m, by share */
+  moment: (number | null)[];
+  effort: (number | null)[];
 }
 
 /** Comparison is the curves on one axis. */
@@ -237,6 +265,22 @@ export interface Family {
   cam: OutlineAsk | null;
 }
 
+/** Fit is how a machine suits a person, for the board. */
+export interface Fit {
+  exercise: string;
+  /** share of the travel that the body reaches */
+  reached: number;
+  /** share of it within every joint's range */
+  inRange: number;
+  /** the greatest, lifting */
+  effort: number | null;
+  limiting: string;
+  /** without their columns */
+  muscles: MuscleRange[];
+  /** why the person cannot be put on it */
+  trouble: string;
+}
+
 /** Force is a force to be drawn as an arrow, N. */
 export interface Force {
   kind: ForceKind;
@@ -281,6 +325,8 @@ export interface Frame {
   tangent: Place;
   arms: Arm[];
   forces: Force[];
+  /** null without a person, or where the body is not there */
+  body: Body | null;
   /** what each source asks of the contact */
   shares: Share[];
   /** why the force is what it is here */
@@ -311,6 +357,32 @@ export interface Hanging {
 /** History is the way a sheet came to be, latest first. */
 export interface History {
   revisions: Revision[];
+}
+
+/** JointColumn is one joint axis along the travel, lifting. */
+export interface JointColumn {
+  /** the axis */
+  joint: string;
+  /** the joint a coach would name */
+  body: string;
+  /** rad */
+  angle: (number | null)[];
+  /** N·m, internal */
+  moment: (number | null)[];
+  /** N·m; null where nobody published any */
+  available: (number | null)[];
+  effort: (number | null)[];
+  /** effort of somebody stronger within the band of the strength */
+  low: (number | null)[];
+  /** of somebody weaker */
+  high: (number | null)[];
+  source: string;
+  /** how far the source was followed back */
+  mark: string;
+  /** not far enough to lean on */
+  weak: boolean;
+  /** a measurement of this person sets the level */
+  rescaled: boolean;
 }
 
 /** Kind tells what a sheet describes. */
@@ -392,6 +464,12 @@ export interface MachineCard extends SheetCard {
   sign: Sign | null;
   /** why not, in one sentence */
   trouble: string;
+  /** that its station serves */
+  exercises: string[];
+  /** that these train */
+  muscles: string[];
+  /** null unless a person was named */
+  fit: Fit | null;
 }
 
 /** Mark is a place on a curve. */
@@ -401,11 +479,37 @@ export interface Mark {
   force: number;
 }
 
+/** Maximum is the load at which the greatest effort of the stroke becomes 1. A prediction is no target. */
+export interface Maximum {
+  /** kg; 0 where the machine has no load */
+  load: number;
+  low: number;
+  high: number;
+  /** the same as a multiple of the present force */
+  factor: number;
+  /** the load is not what limits */
+  capped: boolean;
+  /** even the empty machine asks for more */
+  empty: boolean;
+}
+
 /** Measured is a place with the error it may have. */
 export interface Measured {
   at: Place;
   /** ± along x and y, m */
   plus: Place;
+}
+
+/** MuscleRange is how long a muscle group is along the travel, and how hard it works in its own lengthened, middle and shortened third. */
+export interface MuscleRange {
+  name: string;
+  /** 0 shortest, 1 longest within the person's ranges */
+  length: (number | null)[];
+  effort: (number | null)[];
+  /** of the travel spent in each third */
+  share: [number, number, number];
+  /** effort there; null where the travel does not come */
+  mean: [(number | null), (number | null), (number | null)];
 }
 
 /** NamedNumber answers a ValueAsk in the unit it asked for. */
@@ -451,6 +555,36 @@ export interface OutlineAsk {
   usual: Place[];
 }
 
+/** PersonOnMachine is a person put through the machine's travel. Columns have one entry for each position of the curve; null where the body is not there or the strength has no figure. */
+export interface PersonOnMachine {
+  name: string;
+  exercise: string;
+  posture: string;
+  words: string[];
+  /** on the person's own figures */
+  warnings: string[];
+  /** settings that would mend what is out of reach or range */
+  helps: SettingHelp[];
+  /** N at the contact that this person can produce in a slow lift */
+  can: (number | null)[];
+  /** lifting: moment asked over moment available, of the hardest joint */
+  effort: (number | null)[];
+  /** the same, lowering */
+  lowering: (number | null)[];
+  /** the hardest joint, lifting */
+  limiter: (string | null)[];
+  /** why there is nobody, or nothing known */
+  gap: (string | null)[];
+  /** position of the greatest effort */
+  sticking: number | null;
+  /** the joint there */
+  limiting: string;
+  joints: JointColumn[];
+  muscles: MuscleRange[];
+  maximum: Maximum | null;
+  cautions: string[];
+}
+
 /** Phase is what the person does with the load; friction makes them differ. */
 export type Phase = "holding" | "lifting" | "lowering";
 
@@ -464,6 +598,9 @@ export interface Photo {
   type: string;
   bytes: number;
 }
+
+/** PhotoSide is a side of a photo. */
+export type PhotoSide = "left" | "right" | "top" | "bottom";
 
 /** Pin is a revolute joint. */
 export interface Pin {
@@ -486,6 +623,8 @@ export interface Plate {
   /** m; 0.45 for competition plates */
   diameter: number;
   plus: number;
+  /** m, how far the rim is in front of the plane of motion: plates stand out from the arm they hang on */
+  nearer?: number;
 }
 
 /** Point is a named place at the measured pose, with settings as chosen. */
@@ -552,6 +691,10 @@ export interface Preview {
   stroke: Stroke | null;
   /** why there is no stroke though a tempo was given */
   strokeGap: string;
+  /** null without one */
+  person: PersonOnMachine | null;
+  /** why the person of the look is not on it */
+  personGap: string;
   cautions: string[];
 }
 
@@ -610,6 +753,8 @@ export interface Rectangle {
   height: number;
   /** m, ± of both */
   plus: number;
+  /** m, how far it is in front of the plane of motion */
+  nearer?: number;
 }
 
 /** Revision is one state a sheet has had. */
@@ -648,7 +793,7 @@ export interface Saved {
   preview: Preview | null;
 }
 
-/** ScaleLine is a known length between two places in the plane of motion. The camera must have looked square at that plane. */
+/** ScaleLine is a known length between two places in the plane of motion. By itself it tells no perspective: the camera must have looked square at that plane. */
 export interface ScaleLine {
   from: Pixel;
   to: Pixel;
@@ -656,6 +801,21 @@ export interface ScaleLine {
   length: number;
   /** m, ± */
   plus: number;
+  /** m, how far it is in front of the plane of motion */
+  nearer?: number;
+}
+
+/** Segment is a body segment as a capsule. */
+export interface Segment {
+  name: string;
+  from: Place;
+  to: Place;
+  /** m, half thickness at From, for the eye only */
+  near: number;
+  /** m, at To */
+  far: number;
+  /** belongs to the limb that works */
+  works: boolean;
 }
 
 /** Session trades the token from the address the program printed for a cookie. */
@@ -680,6 +840,13 @@ export interface Setting {
   chosen: string;
   /** the values are even steps, fit for a slider */
   ranged: boolean;
+}
+
+/** SettingHelp is a setting that would mend what is out of reach or range. */
+export interface SettingHelp {
+  setting: string;
+  value: string;
+  words: string;
 }
 
 /** Share is what one source asks of the contact by itself, frictionless. */
@@ -798,7 +965,7 @@ export interface Structure {
   missing: string[];
 }
 
-/** Survey measures places on a photo. One of Scale, Rectangle and Plate gives the scale; the latter two also take out perspective. */
+/** Survey measures places on a photo. At least one of Scale, Rectangle and Plate gives the scale; the latter two also take out perspective, and several together do so better. */
 export interface Survey {
   /** of the photo, pixels */
   width: number;
@@ -806,32 +973,46 @@ export interface Survey {
   scale?: ScaleLine;
   rectangle?: Rectangle;
   plate?: Plate;
-  /** two places, the upper one first, on a line that hangs straight down; left out, the photo was held level */
+  /** side on which the machine was nearer to the camera; a plate alone needs it, see Surveyed.Ambiguous */
+  near?: PhotoSide;
+  /** two places, the upper one first, on a line that hangs straight down */
   plumb?: [Pixel, Pixel];
+  /** instead: two places equally high. With neither the photo counts as held level */
+  level?: [Pixel, Pixel];
   /** where x and y are 0; left out, the middle of the photo */
   origin?: Pixel;
   /** the photo was taken from the person's left, so forward is to the left */
   mirror?: boolean;
   /** pixels, ± of a tap; 0 means 3 */
   tap?: number;
-  /** focal length over the longer side; 0 means a phone's main lens, 0.75 */
+  /** focal length over the longer side; 0 means a phone's main lens */
   lens?: number;
+  /** the photo was cropped or zoomed, so lens and middle are not known */
+  cropped?: boolean;
   /** to be measured */
   points: Pixel[];
+  /** taps round a cam's edge, to be traced smoothly */
+  outline?: Pixel[];
 }
 
 /** Surveyed is the places measured. */
 export interface Surveyed {
   places: Measured[];
+  /** the cam, counter-clockwise, evened out */
+  outline: Measured[];
   /** row by row: takes (right, down, 1) in pixels to w·(x, y, 1) in m */
   plane: [number, number, number, number, number, number, number, number, number];
   /** takes (x, y, 1) in m to w·(right, down, 1) in pixels */
   inverse: [number, number, number, number, number, number, number, number, number];
-  /** m for each pixel in the middle of the reference */
+  /** m for each pixel in the middle of the references */
   perPixel: number;
-  /** rad, of the camera off square; 0 for a scale line, which cannot tell */
+  /** m, of the camera; null if it cannot be told */
+  distance: number | null;
+  /** rad, of the camera off square */
   tilt: number;
-  /** the ellipse fitted to a plate, to be drawn over the photo */
+  /** two planes explain the references alike: ask for Survey.Near */
+  ambiguous: boolean;
+  /** of the plate as the plane explains it, to be drawn over the photo */
   rim: Pixel[];
   /** how good it is and what would make it better */
   words: string[];
@@ -939,7 +1120,7 @@ export interface Routes {
   /** Trade the token for a cookie. */
   "POST /api/session": { path: {  }; query: {  }; in: Session; out: void };
   /** List everything stored. */
-  "GET /api/room": { path: {  }; query: {  }; in: void; out: Room };
+  "GET /api/room": { path: {  }; query: { person?: string }; in: void; out: Room };
   /** Bring the demo room back, or take it away. */
   "POST /api/demo": { path: {  }; query: {  }; in: Demo; out: Room };
   /** Store a new sheet of any kind. */
@@ -989,7 +1170,7 @@ export interface Routes {
   /** Measure places on a photo. */
   "POST /api/survey": { path: {  }; query: {  }; in: Survey; out: Surveyed };
   /** Download a report: html, pdf, svg or png. */
-  "GET /api/sheets/{id}/report/{ext}": { path: { id: string; ext: string }; query: { set?: string[]; tempo?: string; units?: string }; in: void; out: Blob };
+  "GET /api/sheets/{id}/report/{ext}": { path: { id: string; ext: string }; query: { set?: string[]; tempo?: string; units?: string; person?: string }; in: void; out: Blob };
   /** Download every sheet and photo as one archive. */
   "GET /api/export.zip": { path: {  }; query: {  }; in: void; out: Blob };
   /** Read an archive; it is taken as a whole or not at all. */

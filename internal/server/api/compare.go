@@ -6,6 +6,7 @@ type Compare struct {
 	Items    []Compared `json:"items"`
 	Phase    Phase      `json:"phase,omitempty"` // left out, lifting
 	Imperial bool       `json:"imperial,omitempty"`
+	Person   string     `json:"person,omitempty"` // id of a person's sheet, to be put on each
 }
 
 // Compared is one machine as set.
@@ -26,13 +27,23 @@ type Comparison struct {
 
 // ComparedCurve is one of them.
 type ComparedCurve struct {
-	Label    string     `json:"label"`
-	Sheet    string     `json:"sheet"`
-	Settings []Choice   `json:"settings"`
-	ByShare  []*float64 `json:"byShare"`  // N
-	ByTravel []*float64 `json:"byTravel"` // N; null beyond its travel
-	Readings *Readings  `json:"readings"`
-	Trouble  string     `json:"trouble"` // why there is no curve
+	Label     string          `json:"label"`
+	Sheet     string          `json:"sheet"`
+	Settings  []Choice        `json:"settings"`
+	ByShare   []*float64      `json:"byShare"`  // N
+	ByTravel  []*float64      `json:"byTravel"` // N; null beyond its travel
+	Readings  *Readings       `json:"readings"`
+	Trouble   string          `json:"trouble"`   // why there is no curve
+	Effort    []*float64      `json:"effort"`    // of the person, lifting, by share; empty without one
+	Joints    []ComparedJoint `json:"joints"`    // of the person, by share
+	PersonGap string          `json:"personGap"` // why the person is not on it
+}
+
+// ComparedJoint is the moment asked of one joint axis along the travel.
+type ComparedJoint struct {
+	Joint  string     `json:"joint"`
+	Moment []*float64 `json:"moment"` // N·m, by share
+	Effort []*float64 `json:"effort"`
 }
 
 // ComparisonWords says how one differs from the first.

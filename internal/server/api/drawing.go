@@ -92,6 +92,7 @@ type Frame struct {
 	Tangent  Place        `json:"tangent"` // unit, towards the end of the travel
 	Arms     []Arm        `json:"arms"`
 	Forces   []Force      `json:"forces"`
+	Body     *Body        `json:"body"`    // null without a person, or where the body is not there
 	Shares   []Share      `json:"shares"`  // what each source asks of the contact
 	Because  string       `json:"because"` // why the force is what it is here
 	Gap      string       `json:"gap"`     // why there is no force here; empty if there is one

@@ -13,29 +13,46 @@ type Photo struct {
 // Pixel is [right, down] in pixels of the stored photo.
 type Pixel [2]float64
 
-// Survey measures places on a photo. One of Scale, Rectangle and Plate gives
-// the scale; the latter two also take out perspective.
+// Survey measures places on a photo. At least one of Scale, Rectangle and Plate
+// gives the scale; the latter two also take out perspective, and several
+// together do so better.
 type Survey struct {
 	Width     int        `json:"width"` // of the photo, pixels
 	Height    int        `json:"height"`
 	Scale     *ScaleLine `json:"scale,omitempty"`
 	Rectangle *Rectangle `json:"rectangle,omitempty"`
 	Plate     *Plate     `json:"plate,omitempty"`
-	Plumb     *[2]Pixel  `json:"plumb,omitempty"`  // two places, the upper one first, on a line that hangs straight down; left out, the photo was held level
-	Origin    *Pixel     `json:"origin,omitempty"` // where x and y are 0; left out, the middle of the photo
-	Mirror    bool       `json:"mirror,omitempty"` // the photo was taken from the person's left, so forward is to the left
-	Tap       float64    `json:"tap,omitempty"`    // pixels, ± of a tap; 0 means 3
-	Lens      float64    `json:"lens,omitempty"`   // focal length over the longer side; 0 means a phone's main lens, 0.75
-	Points    []Pixel    `json:"points"`           // to be measured
+	Near      PhotoSide  `json:"near,omitempty"`    // side on which the machine was nearer to the camera; a plate alone needs it, see Surveyed.Ambiguous
+	Plumb     *[2]Pixel  `json:"plumb,omitempty"`   // two places, the upper one first, on a line that hangs straight down
+	Level     *[2]Pixel  `json:"level,omitempty"`   // instead: two places equally high. With neither the photo counts as held level
+	Origin    *Pixel     `json:"origin,omitempty"`  // where x and y are 0; left out, the middle of the photo
+	Mirror    bool       `json:"mirror,omitempty"`  // the photo was taken from the person's left, so forward is to the left
+	Tap       float64    `json:"tap,omitempty"`     // pixels, ± of a tap; 0 means 3
+	Lens      float64    `json:"lens,omitempty"`    // focal length over the longer side; 0 means a phone's main lens
+	Cropped   bool       `json:"cropped,omitempty"` // the photo was cropped or zoomed, so lens and middle are not known
+	Points    []Pixel    `json:"points"`            // to be measured
+	Outline   []Pixel    `json:"outline,omitempty"` // taps round a cam's edge, to be traced smoothly
 }
 
-// ScaleLine is a known length between two places in the plane of motion. The
-// camera must have looked square at that plane.
+// PhotoSide is a side of a photo.
+type PhotoSide string
+
+const (
+	LeftSide   PhotoSide = "left"
+	RightSide  PhotoSide = "right"
+	TopSide    PhotoSide = "top"
+	BottomSide PhotoSide = "bottom"
+)
+
+// ScaleLine is a known length between two places in the plane of motion. By
+// itself it tells no perspective: the camera must have looked square at that
+// plane.
 type ScaleLine struct {
 	From   Pixel   `json:"from"`
 	To     Pixel   `json:"to"`
-	Length float64 `json:"length"` // m
-	Plus   float64 `json:"plus"`   // m, ±
+	Length float64 `json:"length"`           // m
+	Plus   float64 `json:"plus"`             // m, ±
+	Nearer float64 `json:"nearer,omitempty"` // m, how far it is in front of the plane of motion
 }
 
 // Rectangle is a known rectangle in, or parallel to, the plane of motion: its
@@ -44,7 +61,8 @@ type Rectangle struct {
 	Corners [4]Pixel `json:"corners"`
 	Width   float64  `json:"width"` // m, from the first corner to the second
 	Height  float64  `json:"height"`
-	Plus    float64  `json:"plus"` // m, ± of both
+	Plus    float64  `json:"plus"`             // m, ± of both
+	Nearer  float64  `json:"nearer,omitempty"` // m, how far it is in front of the plane of motion
 }
 
 // Plate is a round plate of known diameter in, or parallel to, the plane of
@@ -53,17 +71,21 @@ type Plate struct {
 	Rim      []Pixel `json:"rim"`
 	Diameter float64 `json:"diameter"` // m; 0.45 for competition plates
 	Plus     float64 `json:"plus"`
+	Nearer   float64 `json:"nearer,omitempty"` // m, how far the rim is in front of the plane of motion: plates stand out from the arm they hang on
 }
 
 // Surveyed is the places measured.
 type Surveyed struct {
-	Places   []Measured `json:"places"`
-	Plane    [9]float64 `json:"plane"`    // row by row: takes (right, down, 1) in pixels to w·(x, y, 1) in m
-	Inverse  [9]float64 `json:"inverse"`  // takes (x, y, 1) in m to w·(right, down, 1) in pixels
-	PerPixel float64    `json:"perPixel"` // m for each pixel in the middle of the reference
-	Tilt     float64    `json:"tilt"`     // rad, of the camera off square; 0 for a scale line, which cannot tell
-	Rim      []Pixel    `json:"rim"`      // the ellipse fitted to a plate, to be drawn over the photo
-	Words    []string   `json:"words"`    // how good it is and what would make it better
+	Places    []Measured `json:"places"`
+	Outline   []Measured `json:"outline"`   // the cam, counter-clockwise, evened out
+	Plane     [9]float64 `json:"plane"`     // row by row: takes (right, down, 1) in pixels to w·(x, y, 1) in m
+	Inverse   [9]float64 `json:"inverse"`   // takes (x, y, 1) in m to w·(right, down, 1) in pixels
+	PerPixel  float64    `json:"perPixel"`  // m for each pixel in the middle of the references
+	Distance  *float64   `json:"distance"`  // m, of the camera; null if it cannot be told
+	Tilt      float64    `json:"tilt"`      // rad, of the camera off square
+	Ambiguous bool       `json:"ambiguous"` // two planes explain the references alike: ask for Survey.Near
+	Rim       []Pixel    `json:"rim"`       // of the plate as the plane explains it, to be drawn over the photo
+	Words     []string   `json:"words"`     // how good it is and what would make it better
 }
 
 // Measured is a place with the error it may have.

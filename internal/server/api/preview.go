@@ -52,21 +52,23 @@ type Ask struct {
 // Preview is what a machine does. If the sheet cannot be used, Problems says
 // why and the rest is empty.
 type Preview struct {
-	Text      string         `json:"text"` // of the sheet, after the edits
-	Problems  []SheetProblem `json:"problems"`
-	Structure *Structure     `json:"structure"`
-	Name      string         `json:"name"`
-	Settings  []Choice       `json:"settings"` // every one
-	Sides     int            `json:"sides"`    // 2 if mirrored; forces are of one
-	Curve     *Curve         `json:"curve"`
-	Band      *Band          `json:"band"`     // null without any ±
-	Readings  []Readings     `json:"readings"` // holding, lifting, lowering
-	Words     []string       `json:"words"`
-	Drawing   *Drawing       `json:"drawing"` // null if no frames were asked for
-	Frames    []Frame        `json:"frames"`
-	Stroke    *Stroke        `json:"stroke"`
-	StrokeGap string         `json:"strokeGap"` // why there is no stroke though a tempo was given
-	Cautions  []string       `json:"cautions"`
+	Text      string           `json:"text"` // of the sheet, after the edits
+	Problems  []SheetProblem   `json:"problems"`
+	Structure *Structure       `json:"structure"`
+	Name      string           `json:"name"`
+	Settings  []Choice         `json:"settings"` // every one
+	Sides     int              `json:"sides"`    // 2 if mirrored; forces are of one
+	Curve     *Curve           `json:"curve"`
+	Band      *Band            `json:"band"`     // null without any ±
+	Readings  []Readings       `json:"readings"` // holding, lifting, lowering
+	Words     []string         `json:"words"`
+	Drawing   *Drawing         `json:"drawing"` // null if no frames were asked for
+	Frames    []Frame          `json:"frames"`
+	Stroke    *Stroke          `json:"stroke"`
+	StrokeGap string           `json:"strokeGap"` // why there is no stroke though a tempo was given
+	Person    *PersonOnMachine `json:"person"`    // null without one
+	PersonGap string           `json:"personGap"` // why the person of the look is not on it
+	Cautions  []string         `json:"cautions"`
 }
 
 // Curve is the force along the travel and what goes with it, in columns.

@@ -31,12 +31,15 @@ type SheetCard struct {
 // MachineCard is a machine in the room: its sign and what decides.
 type MachineCard struct {
 	SheetCard
-	Notes    string   `json:"notes"`
-	Contact  string   `json:"contact"` // grip, pad, foot plate, …
-	Settings []Choice `json:"settings"`
-	Loads    string   `json:"loads"`   // where it loads, in words
-	Sign     *Sign    `json:"sign"`    // null if the machine cannot be computed
-	Trouble  string   `json:"trouble"` // why not, in one sentence
+	Notes     string   `json:"notes"`
+	Contact   string   `json:"contact"` // grip, pad, foot plate, …
+	Settings  []Choice `json:"settings"`
+	Loads     string   `json:"loads"`     // where it loads, in words
+	Sign      *Sign    `json:"sign"`      // null if the machine cannot be computed
+	Trouble   string   `json:"trouble"`   // why not, in one sentence
+	Exercises []string `json:"exercises"` // that its station serves
+	Muscles   []string `json:"muscles"`   // that these train
+	Fit       *Fit     `json:"fit"`       // null unless a person was named
 }
 
 // Sign is the small ribbon that stands for a machine, and its numbers.

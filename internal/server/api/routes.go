@@ -36,6 +36,7 @@ var (
 	settings = Param{Name: "set", About: "name=value of a setting that differs from its default", Many: true}
 	tempo    = Param{Name: "tempo", About: "seconds up, pause, down, pause, such as 2-0-2-0"}
 	imperial = Param{Name: "units", About: "imperial shows pounds and inches"}
+	person   = Param{Name: "person", About: "id of a person's sheet, to be put on every machine"}
 	revision = Param{Name: "revision", About: "the write was made from"}
 )
 
@@ -46,7 +47,7 @@ var (
 // the work by closing the connection.
 var Routes = []Route{
 	{Method: "POST", Path: "/api/session", About: "Trade the token for a cookie.", In: Session{}},
-	{Method: "GET", Path: "/api/room", About: "List everything stored.", Out: Room{}},
+	{Method: "GET", Path: "/api/room", About: "List everything stored.", Query: []Param{person}, Out: Room{}},
 	{Method: "POST", Path: "/api/demo", About: "Bring the demo room back, or take it away.", In: Demo{}, Out: Room{}},
 
 	{Method: "POST", Path: "/api/sheets", About: "Store a new sheet of any kind.", In: NewSheet{}, Out: Saved{}},
@@ -76,7 +77,7 @@ var Routes = []Route{
 	{Method: "GET", Path: "/api/photos/{id}", About: "Get a photo.", Sends: []string{"image/jpeg", "image/png"}},
 	{Method: "POST", Path: "/api/survey", About: "Measure places on a photo.", In: Survey{}, Out: Surveyed{}},
 
-	{Method: "GET", Path: "/api/sheets/{id}/report/{ext}", About: "Download a report: html, pdf, svg or png.", Query: []Param{settings, tempo, imperial},
+	{Method: "GET", Path: "/api/sheets/{id}/report/{ext}", About: "Download a report: html, pdf, svg or png.", Query: []Param{settings, tempo, imperial, person},
 		Sends: []string{HTML, "application/pdf", "image/svg+xml", "image/png"}},
 	{Method: "GET", Path: "/api/export.zip", About: "Download every sheet and photo as one archive.", Sends: []string{Zip}},
 	{Method: "POST", Path: "/api/import", About: "Read an archive; it is taken as a whole or not at all.", Upload: []string{Zip}, Out: Room{}},

@@ -26,9 +26,10 @@ type Side struct {
 	Settings []api.Choice
 }
 
-// Compare sets machines beside each other in one phase. One that cannot be
-// computed is listed with its trouble and no curve.
-func Compare(ctx context.Context, sides []Side, phase api.Phase, imperial bool) api.Comparison {
+// Compare sets machines beside each other in one phase, with a person on each if
+// one is given. One that cannot be computed is listed with its trouble and no
+// curve.
+func Compare(ctx context.Context, sides []Side, phase api.Phase, imperial bool, person *sheet.Person) api.Comparison {
 	p := profile.Lifting
 	for q, name := range phases {
 		if name == phase {
@@ -39,7 +40,7 @@ func Compare(ctx context.Context, sides []Side, phase api.Phase, imperial bool) 
 	curves := make([]*profile.Curve, len(sides))
 	longest := 0.0
 	for i, s := range sides {
-		item, c := compared(ctx, s, p)
+		item, c := compared(ctx, s, p, person)
 		out.Items = append(out.Items, item)
 		if curves[i] = c; c != nil {
 			longest = max(longest, c.Length())
@@ -67,8 +68,8 @@ func Compare(ctx context.Context, sides []Side, phase api.Phase, imperial bool) 
 }
 
 // compared evaluates one side.
-func compared(ctx context.Context, s Side, p profile.Phase) (api.ComparedCurve, *profile.Curve) {
-	item := api.ComparedCurve{Label: s.Label, Sheet: s.Sheet, Settings: []api.Choice{}}
+func compared(ctx context.Context, s Side, p profile.Phase, person *sheet.Person) (api.ComparedCurve, *profile.Curve) {
+	item := api.ComparedCurve{Label: s.Label, Sheet: s.Sheet, Settings: []api.Choice{}, Effort: []*float64{}, Joints: []api.ComparedJoint{}}
 	fail := func(err error) (api.ComparedCurve, *profile.Curve) {
 		item.Trouble = Problems(err)[0].Message
 		return item, nil
@@ -94,6 +95,9 @@ func compared(ctx context.Context, s Side, p profile.Phase) (api.ComparedCurve, 
 	}
 	r := reading(e.Readings[p])
 	item.Readings = &r
+	if person != nil {
+		comparePerson(&item, e, person)
+	}
 	return item, &e.Curve
 }
 

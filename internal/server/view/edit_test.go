@@ -92,7 +92,7 @@ func TestDragFollowsTheFinger(t *testing.T) {
 				t.Errorf("%s, %s: %v", f.Name, pt.Name, err)
 				continue
 			}
-			after := Preview(context.Background(), text, api.Look{Structure: true, Positions: 21, Frames: api.AllFrames})
+			after := Preview(context.Background(), text, api.Look{Structure: true, Positions: 21, Frames: api.AllFrames}, nil)
 			if len(after.Problems) > 0 || len(after.Frames) != len(p.Frames) || math.Abs(after.Curve.Driver[k]-p.Curve.Driver[k]) > 1e-9 {
 				continue // the machine cannot be built like that, or its travel has changed
 			}
@@ -192,7 +192,7 @@ func TestRefusedEdits(t *testing.T) {
 	} {
 		values, err := Resolve(c.text, nil, []api.Edit{c.edit})
 		if c.want == "" { // written between quotes, so it stays one text
-			if text, werr := Write(c.text, values); err != nil || werr != nil || len(Preview(context.Background(), text, api.Look{}).Problems) == 0 {
+			if text, werr := Write(c.text, values); err != nil || werr != nil || len(Preview(context.Background(), text, api.Look{}, nil).Problems) == 0 {
 				t.Errorf("%s: %v, %v", c.name, err, werr)
 			}
 			continue

@@ -14,7 +14,7 @@ func frame(e *evaluation.Evaluation, st *mechanism.State, k int, u evaluation.Fo
 		return api.Frame{}, err
 	}
 	f := api.Frame{Position: k, Travel: metres(e.Curve.Travel[k]), Contact: place(e.Sweep.Contact[row]), Tangent: unit(e.Sweep.Tangent[row]),
-		Poses: poses(m, st), Lines: courses(e, st, row), Chains: chains(m, st), Arms: []api.Arm{}, Forces: []api.Force{}, Shares: []api.Share{}}
+		Poses: poses(m, st), Lines: courses(e, st, row), Chains: chains(m, st), Body: bodyAt(e, row), Arms: []api.Arm{}, Forces: []api.Force{}, Shares: []api.Share{}}
 	if stop := e.Sweep.Stops[row]; stop != nil {
 		f.Gap = stop.Error()
 		return f, nil

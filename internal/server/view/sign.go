@@ -2,19 +2,21 @@ package view
 
 import (
 	"context"
+	"slices"
 
 	"steelyard/evaluation"
 	"steelyard/internal/server/api"
 	"steelyard/profile"
+	"steelyard/sheet"
 )
 
 // signPositions is how finely a sign's ribbon is drawn.
 const signPositions = 41
 
 // Card fills in what a machine's card in the room shows, at its default
-// settings.
-func Card(ctx context.Context, card api.SheetCard, text string) api.MachineCard {
-	c := api.MachineCard{SheetCard: card, Settings: []api.Choice{}}
+// settings, and how it fits a person if one is given.
+func Card(ctx context.Context, card api.SheetCard, text string, person *sheet.Person) api.MachineCard {
+	c := api.MachineCard{SheetCard: card, Settings: []api.Choice{}, Exercises: []string{}, Muscles: []string{}}
 	o, err := Open(card.Name, text)
 	if err != nil {
 		c.Trouble = Problems(err)[0].Message
@@ -27,6 +29,7 @@ func Card(ctx context.Context, card api.SheetCard, text string) api.MachineCard 
 		return c
 	}
 	c.Contact, c.Settings = string(b.Contact), choices(b)
+	c.Exercises, c.Muscles = serves(b)
 	e, _, err := o.Evaluate(ctx, b, &api.Look{Positions: signPositions})
 	if err != nil {
 		c.Trouble = Problems(err)[0].Message
@@ -34,7 +37,29 @@ func Card(ctx context.Context, card api.SheetCard, text string) api.MachineCard 
 	}
 	r := e.Readings[profile.Lifting]
 	c.Loads, c.Sign = r.Loads.String(), sign(e)
+	if person != nil {
+		c.Fit = fitOf(e, person)
+	}
 	return c
+}
+
+// serves names the exercises that a machine's station serves and the muscles
+// that these train, each once.
+func serves(b *sheet.Built) (exercises, muscles []string) {
+	exercises, muscles = []string{}, []string{}
+	st, ok := b.Station()
+	if !ok {
+		return exercises, muscles
+	}
+	for _, x := range st.Exercises {
+		exercises = append(exercises, x.String())
+		for _, m := range x.Muscles() {
+			if name := m.String(); !slices.Contains(muscles, name) {
+				muscles = append(muscles, name)
+			}
+		}
+	}
+	return exercises, muscles
 }
 
 // sign returns the small ribbon that stands for a machine.

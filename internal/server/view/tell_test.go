@@ -21,7 +21,7 @@ func TestCompare(t *testing.T) {
 		{Text: short, Sheet: "abc", Label: "short"},
 		{Text: "nonsense", Label: "broken"},
 		{Text: lever},
-	}, api.Holding, false)
+	}, api.Holding, false, nil)
 	want := []string{"Lever", "Lever, plates 40 kg", "short", "broken", "Lever (2)"}
 	for i, item := range c.Items {
 		if item.Label != want[i] {
@@ -44,13 +44,13 @@ func TestCompare(t *testing.T) {
 	if len(c.Words) != 3 || len(c.Words[0].Words) == 0 {
 		t.Errorf("words: %+v", c.Words)
 	}
-	if none := Compare(context.Background(), nil, "", false); len(none.Items) != 0 {
+	if none := Compare(context.Background(), nil, "", false, nil); len(none.Items) != 0 {
 		t.Errorf("nothing compared: %+v", none)
 	}
 }
 
 func TestExplain(t *testing.T) {
-	x := Explain(context.Background(), lever, api.Look{})
+	x := Explain(context.Background(), lever, api.Look{}, nil)
 	var told []string
 	for _, s := range x.Steps {
 		if s.Caption == "" || s.Until < s.Position || s.Until >= len(x.Preview.Frames) {
@@ -72,14 +72,14 @@ func TestExplain(t *testing.T) {
 	if !strings.Contains(x.Message, "Start light") || !strings.HasPrefix(x.Message, "Lever, set to") {
 		t.Errorf("message: %s", x.Message)
 	}
-	if bad := Explain(context.Background(), "nonsense", api.Look{}); len(bad.Steps) != 0 || len(bad.Preview.Problems) == 0 {
+	if bad := Explain(context.Background(), "nonsense", api.Look{}, nil); len(bad.Steps) != 0 || len(bad.Preview.Problems) == 0 {
 		t.Errorf("%+v", bad)
 	}
 }
 
 func TestDemoMachinesAreExplained(t *testing.T) {
 	for _, f := range demo.Machines() {
-		x := Explain(context.Background(), string(f.Data), api.Look{Positions: 21, Imperial: true})
+		x := Explain(context.Background(), string(f.Data), api.Look{Positions: 21, Imperial: true}, nil)
 		if len(x.Steps) < 4 {
 			t.Errorf("%s: %d steps", f.Name, len(x.Steps))
 		}
@@ -92,14 +92,14 @@ func TestDemoMachinesAreExplained(t *testing.T) {
 }
 
 func TestCards(t *testing.T) {
-	c := Card(context.Background(), api.SheetCard{ID: "x", Name: "Lever"}, lever)
+	c := Card(context.Background(), api.SheetCard{ID: "x", Name: "Lever"}, lever, nil)
 	if c.ID != "x" || c.Contact != "grip" || c.Loads != "the start" || c.Sign == nil || len(c.Sign.Path) != len(c.Sign.Force) || len(c.Sign.Path) != len(c.Sign.Normal) {
 		t.Fatalf("%+v", c)
 	}
 	near(t, "peak", c.Sign.Peak, 20*mechanism.Gravity/2, 0.01, "N")
 	near(t, "travel", c.Sign.Travel, 0.8*math.Pi/2, 1e-4, "m")
 	near(t, "lift ratio", c.Sign.Ratio, 0.5, 1e-5, "")
-	if c := Card(context.Background(), api.SheetCard{}, "nonsense"); c.Trouble == "" || c.Sign != nil {
+	if c := Card(context.Background(), api.SheetCard{}, "nonsense", nil); c.Trouble == "" || c.Sign != nil {
 		t.Errorf("%+v", c)
 	}
 }

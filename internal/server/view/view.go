@@ -70,9 +70,9 @@ func (o *Opened) evaluate(ctx context.Context, b *sheet.Built, look *api.Look, o
 	return e, "", nil
 }
 
-// Preview evaluates a machine sheet as the look asks. The band is of first
-// order.
-func Preview(ctx context.Context, text string, look api.Look) api.Preview {
+// Preview evaluates a machine sheet as the look asks, with a person on it if one
+// is given. The band is of first order.
+func Preview(ctx context.Context, text string, look api.Look, person *sheet.Person) api.Preview {
 	p := empty(text)
 	o, err := Open("the sheet", text)
 	if err != nil {
@@ -102,15 +102,16 @@ func Preview(ctx context.Context, text string, look api.Look) api.Preview {
 			return p
 		}
 	}
-	if err := Fill(&p, e, &look); err != nil {
+	meet(&p, e, person)
+	if err := fillPreview(&p, e, &look); err != nil {
 		p.Problems = Problems(err)
 	}
 	return p
 }
 
-// Fill puts an evaluation into a preview: everything but the sheet taken apart
-// and a band of first order.
-func Fill(p *api.Preview, e *evaluation.Evaluation, look *api.Look) error {
+// fillPreview puts an evaluation into a preview: everything but the sheet taken
+// apart, a band of first order, and the person.
+func fillPreview(p *api.Preview, e *evaluation.Evaluation, look *api.Look) error {
 	p.Name, p.Settings = e.Name, choices(e.Built)
 	if e.Built.Machine.Plane.Mirrored {
 		p.Sides = 2
@@ -174,9 +175,9 @@ func problem(p *sheet.Problem) api.SheetProblem {
 
 // Sampled is [Preview] with the error band drawn from every ±, which takes
 // seconds. The only error is the context's, when that is cancelled.
-func Sampled(ctx context.Context, text string, look api.Look, progress func(done, total int)) (api.Preview, error) {
+func Sampled(ctx context.Context, text string, look api.Look, person *sheet.Person, progress func(done, total int)) (api.Preview, error) {
 	p := empty(text)
-	err := sample(ctx, &p, look, progress)
+	err := sample(ctx, &p, look, person, progress)
 	if ctx.Err() != nil {
 		return p, ctx.Err()
 	}
@@ -186,7 +187,7 @@ func Sampled(ctx context.Context, text string, look api.Look, progress func(done
 	return p, nil
 }
 
-func sample(ctx context.Context, p *api.Preview, look api.Look, progress func(done, total int)) error {
+func sample(ctx context.Context, p *api.Preview, look api.Look, person *sheet.Person, progress func(done, total int)) error {
 	o, err := Open("the sheet", p.Text)
 	if err != nil {
 		return err
@@ -204,5 +205,6 @@ func sample(ctx context.Context, p *api.Preview, look api.Look, progress func(do
 		return err
 	}
 	p.StrokeGap = why
-	return Fill(p, e, &look)
+	meet(p, e, person)
+	return fillPreview(p, e, &look)
 }

@@ -85,10 +85,9 @@ func tsShape(t reflect.Type) string {
 		return "boolean"
 	case reflect.Int, reflect.Float64:
 		return "number"
+	case reflect.Pointer:
+		return "(" + tsName(t.Elem()) + " | null)"
 	case reflect.Slice:
-		if t.Elem().Kind() == reflect.Pointer {
-			return "(" + tsName(t.Elem().Elem()) + " | null)[]"
-		}
 		return tsName(t.Elem()) + "[]"
 	case reflect.Array:
 		return "[" + strings.Repeat(tsName(t.Elem())+", ", t.Len()-1) + tsName(t.Elem()) + "]"

@@ -1,0 +1,150 @@
+package view
+
+import (
+	"context"
+	"encoding/json"
+	"math"
+	"testing"
+
+	"steelyard/demo"
+	"steelyard/internal/server/api"
+	"steelyard/sheet"
+)
+
+func demoFile(t *testing.T, files []demo.File, name string) string {
+	t.Helper()
+	for _, f := range files {
+		if f.Name == name {
+			return string(f.Data)
+		}
+	}
+	t.Fatalf("the demo room has no %s", name)
+	return ""
+}
+
+// rower has measured legs.
+const rower = `steelyard: person 1
+name: Rower
+height: 1.72 m
+mass: 68 kg
+sex: female
+age: 34
+lengths: {thigh: 412 mm, shank: 398 mm}
+`
+
+func somebody(t *testing.T, text string) *sheet.Person {
+	t.Helper()
+	p, err := Person("the person", text)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return p
+}
+
+// On a leg extension the shank moves in the plane of the picture, so it is seen
+// as long as it was measured, and knee and thigh stay where they are.
+func TestBodyIsSeenAsMeasured(t *testing.T) {
+	text := demoFile(t, demo.Machines(), "kick-extension.yaml")
+	p := Preview(context.Background(), text, api.Look{Frames: api.AllFrames, Positions: 21}, somebody(t, rower))
+	if p.Person == nil {
+		t.Fatalf("nobody on it: %s", p.PersonGap)
+	}
+	seen := 0
+	for _, f := range p.Frames {
+		if f.Body == nil {
+			continue
+		}
+		for _, s := range f.Body.Segments {
+			length := vec(s.To).Sub(vec(s.From)).Norm()
+			switch s.Name {
+			case "shank":
+				near(t, "shank", length, 0.398, 1e-3, "m")
+				seen++
+			case "thigh":
+				near(t, "thigh", length, 0.412, 1e-3, "m")
+			}
+		}
+	}
+	if seen == 0 {
+		t.Error("no shank was drawn")
+	}
+}
+
+// Effort is the moment asked over the moment available, the body's is that of
+// its hardest joint, and at effort 1 the force is all that can be produced.
+func TestPersonColumnsFit(t *testing.T) {
+	person := somebody(t, demoFile(t, demo.People(), demo.People()[0].Name))
+	met := 0
+	for _, f := range demo.Machines() {
+		p := Preview(context.Background(), string(f.Data), api.Look{Positions: 21, Frames: api.AllFrames}, person)
+		if _, err := json.Marshal(p); err != nil {
+			t.Errorf("%s: %v", f.Name, err)
+		}
+		if p.Person == nil {
+			if p.PersonGap == "" {
+				t.Errorf("%s: nobody on it, and no reason", f.Name)
+			}
+			continue
+		}
+		met++
+		on := p.Person
+		if len(on.Words) == 0 || len(on.Cautions) == 0 || on.Exercise == "" {
+			t.Errorf("%s: %+v", f.Name, on)
+		}
+		for k, effort := range on.Effort {
+			if effort == nil {
+				continue
+			}
+			hardest := 0.0
+			for _, j := range on.Joints {
+				if j.Effort[k] == nil {
+					continue
+				}
+				near(t, f.Name+", "+j.Joint, *j.Effort[k], math.Abs(*j.Moment[k]) / *j.Available[k], 1e-3*(1+*j.Effort[k]), "")
+				hardest = max(hardest, *j.Effort[k])
+			}
+			near(t, f.Name+", hardest joint", *effort, hardest, 1e-5, "")
+		}
+		if len(on.Gap) != len(p.Curve.Travel) || len(on.Can) != len(p.Curve.Travel) || on.Sticking != nil && *on.Sticking >= len(on.Gap) {
+			t.Errorf("%s: columns of %d and %d for %d positions", f.Name, len(on.Gap), len(on.Can), len(p.Curve.Travel))
+		}
+	}
+	if met < 15 {
+		t.Errorf("only %d machines took the person", met)
+	}
+}
+
+func TestPersonThatDoesNotFit(t *testing.T) {
+	p := Preview(context.Background(), lever, api.Look{}, somebody(t, rower))
+	if p.Person != nil || p.PersonGap == "" || p.Curve == nil {
+		t.Errorf("a machine without a station: %q", p.PersonGap)
+	}
+	if _, err := Person("x", lever); err == nil {
+		t.Error("a machine was taken for a person")
+	}
+}
+
+func TestCardsForAPerson(t *testing.T) {
+	text := demoFile(t, demo.Machines(), "kick-extension.yaml")
+	c := Card(context.Background(), api.SheetCard{}, text, somebody(t, rower))
+	if c.Fit == nil || c.Fit.Trouble != "" || !(c.Fit.Reached > 0 && c.Fit.InRange <= c.Fit.Reached) || c.Fit.Effort == nil || len(c.Fit.Muscles) == 0 || len(c.Exercises) == 0 || len(c.Muscles) == 0 {
+		t.Errorf("%+v, %v, %v", c.Fit, c.Exercises, c.Muscles)
+	}
+	if c := Card(context.Background(), api.SheetCard{}, lever, somebody(t, rower)); c.Fit == nil || c.Fit.Trouble == "" {
+		t.Errorf("%+v", c.Fit)
+	}
+}
+
+// The same machine with another load: the joint moments differ, the columns do
+// not.
+func TestCompareForAPerson(t *testing.T) {
+	text := demoFile(t, demo.Machines(), "kick-extension.yaml")
+	c := Compare(context.Background(), []Side{{Text: text}, {Text: lever}}, "", false, somebody(t, rower))
+	a, b := c.Items[0], c.Items[1]
+	if len(a.Effort) != len(c.Share) || len(a.Joints) == 0 || len(a.Joints[0].Moment) != len(c.Share) {
+		t.Errorf("%d efforts, %d joints, %q", len(a.Effort), len(a.Joints), a.PersonGap)
+	}
+	if b.PersonGap == "" || len(b.Effort) != 0 {
+		t.Errorf("%+v", b)
+	}
+}
