@@ -29,6 +29,7 @@ type Fault struct {
 	Limb   human.Kind
 	Motion human.Action // of PastRange
 	Limit  planar.Angle // of PastRange, in the sense of the motion
+	Own    bool         // of PastRange: the limit is on the person's own sheet
 	Count  int          // how many joints are past their range; the worst is told
 }
 
@@ -48,17 +49,28 @@ func (f Fault) String() string {
 	case OffLimb:
 		return fmt.Sprintf("the pad lies %.0f mm off the segment it should bear on; move the pad or the seat", mm)
 	case PastRange:
-		return fmt.Sprintf("%v goes %.0f° past this person's limit of %.0f°", f.Motion, planar.Angle(f.By).Degrees(), f.Limit.Degrees())
+		return fmt.Sprintf("%v goes %.0f° past %s", f.Motion, planar.Angle(f.By).Degrees(), f.limit())
 	}
 	return ""
 }
 
+// limit says what is passed.
+func (f Fault) limit() string {
+	switch {
+	case f.Own:
+		return fmt.Sprintf("this person's limit of %.0f°", f.Limit.Degrees())
+	case f.Motion == human.AnkleDorsiflex:
+		return fmt.Sprintf("the usual limit of %.0f° of a foot that bears load, heel down", f.Limit.Degrees())
+	}
+	return fmt.Sprintf("the usual limit of %.0f°", f.Limit.Degrees())
+}
+
 // breach notes a joint angle outside its range; the worst is kept.
-func (f *Fault) breach(motion human.Action, angle, limit planar.Angle) {
+func (f *Fault) breach(motion human.Action, angle, limit planar.Angle, own bool) {
 	by := float64(angle - limit)
 	f.Count++
 	if f.Kind != PastRange || by > f.By {
-		f.Kind, f.By, f.Motion, f.Limit = PastRange, by, motion, limit
+		f.Kind, f.By, f.Motion, f.Limit, f.Own = PastRange, by, motion, limit, own
 	}
 }
 
@@ -69,15 +81,15 @@ const touch = 1e-6
 func (f *Fault) check(r *human.Ranges, c human.Coordinate, angle planar.Angle) {
 	switch i := &r[c]; {
 	case angle > i.Max.Angle+touch:
-		f.breach(c.Positive(), angle, i.Max.Angle)
+		f.breach(c.Positive(), angle, i.Max.Angle, i.Max.Own())
 	case angle < i.Min.Angle-touch:
-		f.breach(c.Positive().Opposite(), -angle, -i.Min.Angle)
+		f.breach(c.Positive().Opposite(), -angle, -i.Min.Angle, i.Min.Own())
 	}
 }
 
 func (f *Fault) checkArm(r *human.Ranges, a human.ArmAngles) {
 	if b, bad := r.CheckShoulder(a); bad {
-		f.breach(b.Motion, b.Angle, b.Limit.Angle)
+		f.breach(b.Motion, b.Angle, b.Limit.Angle, b.Limit.Own())
 	}
 	if a.PlaneKnown {
 		f.check(r, human.ShoulderRotation, a.Rotation)

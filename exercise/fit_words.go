@@ -3,6 +3,7 @@ package exercise
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"steelyard/planar"
@@ -23,9 +24,9 @@ func (f *Fitting) Words() []string {
 	case f.Fits:
 		words = append(words, fmt.Sprintf("%s of %s tried fit: %s", number(f.Fit), number(f.Tried), fits))
 	case f.Tried == 1:
-		words = append(append(words, "It does not fit. Fitting means that "+fits), f.Help...)
+		words = append(append(words, "It does not fit. Fitting means that "+fits), f.advice()...)
 	default:
-		words = append(append(words, "Nothing fits; the least bad choice is shown. Fitting means that "+fits), f.Help...)
+		words = append(append(words, "Nothing fits; the least bad choice is shown. Fitting means that "+fits), f.advice()...)
 	}
 	if f.Failed > 0 {
 		words = append(words, fmt.Sprintf("The machine itself cannot be set to %s of them.", number(f.Failed)))
@@ -34,6 +35,11 @@ func (f *Fitting) Words() []string {
 		words = append(words, "This person's sheet says to stay away from: "+note+". The search does not read that; check the settings against it.")
 	}
 	return words
+}
+
+// advice tells somebody whom nothing fits what to do.
+func (f *Fitting) advice() []string {
+	return append(slices.Clone(f.Help), "Until then leave this machine, or use the part of the travel that is free of faults, lightly; check where the sheet puts seat, pads and feet before believing it.")
 }
 
 // search says how many choices were tried and what that proves.
@@ -116,7 +122,7 @@ func (t *Trial) wrong() []string {
 	}
 	what := lowerFirst(t.Worst.String())
 	if t.rank == 1 {
-		what += ", the usual one for the sex and age; stop before it"
+		what += "; stop before it"
 	}
 	out = append(out, fmt.Sprintf("Worst at %.0f mm: %s.", 1000*t.WorstAt, what))
 	if t.OwnBeyond > 0 {

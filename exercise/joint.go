@@ -23,7 +23,9 @@ const (
 
 var jointNames = [NumJoints]string{"shoulder (raising)", "shoulder (across)", "shoulder (turning)", "elbow", "hip", "hip (sideways)", "knee", "ankle", "back"}
 
-// String returns the name of the axis.
+// String returns the name of the axis. Those of a shoulder and of a hip stand
+// behind the joint's name, so that a list of columns keeps a joint together;
+// sentences use Body.
 func (j Joint) String() string { return jointNames[j] }
 
 // Body returns the joint a coach would name.

@@ -104,6 +104,7 @@ func (s *Setup) turnSegment(dst *Placement, b *human.Body, u r3.Vec) (f Fault) {
 		dst.Limb = human.Pose{Root: hip, Mid: knee, End: r3.Add(knee, r3.Scale(l.Shank, thigh)), Hinge: r3.Scale(-1, dst.Trunk.Z)}
 		dst.Toe = dst.Limb.Toe(0)
 		dst.Leg = dst.Trunk.LegAngles(human.Right, dst.Limb, dst.Toe)
+		dst.HipsAngle = dst.Leg.HipFlexion
 		f.check(&b.Ranges, human.HipFlexion, dst.Leg.HipFlexion)
 	}
 	return f

@@ -18,7 +18,7 @@ type Placement struct {
 
 	Arm       human.ArmAngles // angles of the arm, where arms work
 	Leg       human.LegAngles // angles of the leg, where legs work
-	HipsAngle planar.Angle    // flexion of hips and back together; OnTrunk only
+	HipsAngle planar.Angle    // flexion of hips and back together, which nothing tells apart; OnTrunk only, else 0
 
 	Along  float64 // m, of a pad from the joint along its segment
 	Normal r3.Vec  // unit, the way a pad's segment pushes it

@@ -22,6 +22,9 @@ func (c *Coverage) Words() []string {
 	if c.Examined > 0 {
 		words = append(words, c.causes()...)
 	}
+	if c.All.Served == 0 {
+		words = append(words, "Before believing that a machine fits nobody, check where the sheet puts seat, pads and feet: a point a hand's breadth off does this.")
+	}
 	return words
 }
 

@@ -3,6 +3,7 @@ package exercise
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"steelyard/reference"
@@ -16,11 +17,13 @@ func (r *Result) Words() []string {
 	w = append(w, r.faultWords()...)
 	w = append(w, r.headline())
 	w = append(w, r.quietWords()...)
+	w = append(w, r.untestedWords()...)
 	w = append(w, r.lowering()...)
 	w = append(w, r.tempoWords()...)
 	w = append(w, r.thirdWords()...)
 	w = append(w, r.maximumWords()...)
 	w = append(w, r.alignWords()...)
+	w = append(w, r.ankleWords()...)
 	w = append(w, r.tipWords()...)
 	w = append(w, r.forceWords())
 	w = append(w, r.doubts()...)
@@ -35,7 +38,7 @@ func (r *Result) Words() []string {
 func (r *Result) headline() string {
 	p := &r.Lifting
 	if p.Sticking < 0 {
-		return "No strength is known for any joint that works, so no effort can be told."
+		return "No strength is known, at the angles of this travel, for any joint that works, so no effort can be told."
 	}
 	c := &p.Joints[p.Limiting]
 	i := p.Sticking
@@ -96,7 +99,7 @@ func (r *Result) quietWords() []string {
 			order = append(order, body)
 		}
 		for i, e := range c.Effort {
-			if !c.Joint.guess(c.Stretched[i]) {
+			if !c.Joint.guess(c.Stretched[i]) && r.Gap[i] == "" {
 				most[body] = max(most[body], e)
 			}
 		}
@@ -114,6 +117,44 @@ func (r *Result) quietWords() []string {
 		return nil
 	}
 	return []string{capital(strings.Join(parts, "; ")) + "."}
+}
+
+// untestedWords tells how much of the travel has no figure, or only a guess, for
+// want of anybody tested at those angles.
+func (r *Result) untestedWords() []string {
+	p := &r.Lifting
+	var out []string
+	if first := slices.IndexFunc(p.Unknown, func(why string) bool { return why != "" }); first >= 0 {
+		out = append(out, fmt.Sprintf("Over %.0f %% of the travel no effort is told: %s.", 100*r.over(func(i int) bool { return p.Unknown[i] != "" }), p.Unknown[first]))
+	}
+	for k := range p.Joints {
+		c := &p.Joints[k]
+		most := 0.0
+		for i, e := range c.Effort {
+			if c.Joint.guess(c.Stretched[i]) && !c.Untested[i] {
+				most = max(most, e)
+			}
+		}
+		if most > p.Peak() {
+			out = append(out, fmt.Sprintf("Where the %s is bent further than anybody tested its effort might reach %s: a guess, and not counted.", c.Joint.Body(), two(most)))
+		}
+	}
+	return out
+}
+
+// over returns the share of the placed positions of which something holds.
+func (r *Result) over(holds func(i int) bool) float64 {
+	n, placed := 0, 0
+	for i, gap := range r.Gap {
+		if gap != "" {
+			continue
+		}
+		placed++
+		if holds(i) {
+			n++
+		}
+	}
+	return float64(n) / float64(max(1, placed))
 }
 
 // evenly is the share of the greatest effort from which another joint is taxed

@@ -4,6 +4,8 @@ import (
 	"fmt"
 
 	"steelyard/human"
+	"steelyard/planar"
+	"steelyard/reference"
 )
 
 // faultWords flags joints past their range and positions the body cannot take,
@@ -30,6 +32,28 @@ func (r *Result) faultWords() []string {
 		out = append(out, fmt.Sprintf("Impossible at %d of %d positions: %s, %s at the worst.", gaps, len(r.Faults), r.Faults[first], r.where(first)))
 	}
 	return out
+}
+
+// ankleWords says where the limit of a foot that bears load is what lets the
+// ankle bend as far as it does.
+func (r *Result) ankleWords() []string {
+	person := r.Body.Person
+	limit := r.Body.Ranges[human.AnkleDorsiflexion].Max
+	free, ok := reference.RangeOfMotion(human.AnkleDorsiflex.String(), person.Sex, person.Age)
+	if !ok || limit.Own() {
+		return nil
+	}
+	most := planar.Angle(0)
+	for i := range r.Placements {
+		if r.Faults[i].Kind == NoFault {
+			most = max(most, r.Placements[i].Leg.Ankle)
+		}
+	}
+	if most <= planar.Angle(free.Mean) {
+		return nil
+	}
+	return []string{fmt.Sprintf("The ankle bends to %.0f° with the heel down: more than the %.0f° usual of a foot that hangs free, within the %.0f° usual of one that bears load (%s, %v). If the heels lift, stop before that.",
+		most.Degrees(), planar.Angle(free.Mean).Degrees(), limit.Angle.Degrees(), limit.Source.Text, limit.Source.Mark)}
 }
 
 // alignWords tells how far joint and axis are apart and how far the pad creeps.
