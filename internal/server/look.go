@@ -83,6 +83,19 @@ func (s *Server) explain(w http.ResponseWriter, r *http.Request) error {
 	return send(w, r, view.Explain(r.Context(), text, in.Look, person))
 }
 
+// readPerson reads a person's sheet.
+func (s *Server) readPerson(w http.ResponseWriter, r *http.Request) error {
+	var in api.Ask
+	if err := read(r, &in); err != nil {
+		return err
+	}
+	text, err := s.text(r.Context(), in)
+	if err != nil {
+		return err
+	}
+	return send(w, r, view.PersonSheet(text))
+}
+
 func (s *Server) compare(w http.ResponseWriter, r *http.Request) error {
 	var in api.Compare
 	if err := read(r, &in); err != nil {

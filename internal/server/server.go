@@ -83,6 +83,7 @@ func (s *Server) handlers() map[string]handler {
 		"POST /api/evaluate": s.evaluate,
 		"POST /api/compare":  s.compare,
 		"POST /api/explain":  s.explain,
+		"POST /api/person":   s.readPerson,
 
 		"GET /api/families":       s.getFamilies,
 		"POST /api/families/{id}": s.buildSheet,

@@ -550,6 +550,7 @@ export interface OutlineAsk {
   name: string;
   ask: string;
   hint: string;
+  picture: string;
   /** number of points */
   least: number;
   usual: Place[];
@@ -583,6 +584,31 @@ export interface PersonOnMachine {
   muscles: MuscleRange[];
   maximum: Maximum | null;
   cautions: string[];
+}
+
+/** PersonSheet is what a person's sheet says. If it cannot be used, Problems says why and the rest is empty. */
+export interface PersonSheet {
+  /** after the edits */
+  text: string;
+  problems: SheetProblem[];
+  name: string;
+  /** m */
+  height: number;
+  /** kg */
+  mass: number;
+  sex: string;
+  /** years */
+  age: number | null;
+  entries: SheetEntry[];
+  avoid: string[];
+  /** what is unusual */
+  warnings: string[];
+  /** in plain words */
+  understood: string[];
+  /** filled in from a survey */
+  assumed: string[];
+  /** what would make results closer */
+  missing: string[];
 }
 
 /** Phase is what the person does with the load; friction makes them differ. */
@@ -647,6 +673,9 @@ export interface PointAsk {
   /** "Where does the arm turn?" */
   ask: string;
   hint: string;
+  /** kind of part to show, such as axle, pin, horn, grip */
+  picture: string;
+  /** left out of the sheet if not answered */
   optional: boolean;
   /** m, in the template before anything is tapped */
   usual: Place;
@@ -882,6 +911,13 @@ export interface SheetCard {
   removed: boolean;
 }
 
+/** SheetEntry is one value of a sheet that a ValueEdit can change. */
+export interface SheetEntry {
+  path: string;
+  text: string;
+  line: number;
+}
+
 /** SheetProblem is one thing in a sheet that cannot be used. */
 export interface SheetProblem {
   /** from 1; 0 if the whole sheet is meant */
@@ -1062,6 +1098,7 @@ export interface Value {
 export interface ValueAsk {
   name: string;
   ask: string;
+  hint: string;
   /** "mass", "length", "angle", "ratio" */
   quantity: string;
   /** in which it is asked for */
@@ -1157,6 +1194,8 @@ export interface Routes {
   "POST /api/evaluate": { path: {  }; query: {  }; in: Ask; out: Preview };
   /** Compare up to six machines or settings. */
   "POST /api/compare": { path: {  }; query: {  }; in: Compare; out: Comparison };
+  /** Read a person's sheet, storing nothing. */
+  "POST /api/person": { path: {  }; query: {  }; in: Ask; out: PersonSheet };
   /** Present one stroke, step by step. */
   "POST /api/explain": { path: {  }; query: {  }; in: Ask; out: Explanation };
   /** List what a machine can be built from. */

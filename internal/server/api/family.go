@@ -20,14 +20,16 @@ type PointAsk struct {
 	Name     string `json:"name"` // in the sheet
 	Ask      string `json:"ask"`  // "Where does the arm turn?"
 	Hint     string `json:"hint"`
-	Optional bool   `json:"optional"`
-	Usual    Place  `json:"usual"` // m, in the template before anything is tapped
+	Picture  string `json:"picture"`  // kind of part to show, such as axle, pin, horn, grip
+	Optional bool   `json:"optional"` // left out of the sheet if not answered
+	Usual    Place  `json:"usual"`    // m, in the template before anything is tapped
 }
 
 // ValueAsk asks for a number.
 type ValueAsk struct {
 	Name     string  `json:"name"`
 	Ask      string  `json:"ask"`
+	Hint     string  `json:"hint"`
 	Quantity string  `json:"quantity"` // "mass", "length", "angle", "ratio"
 	Unit     string  `json:"unit"`     // in which it is asked for
 	Low      float64 `json:"low"`      // in that unit
@@ -38,11 +40,12 @@ type ValueAsk struct {
 
 // OutlineAsk asks for the outline of a cam.
 type OutlineAsk struct {
-	Name  string  `json:"name"`
-	Ask   string  `json:"ask"`
-	Hint  string  `json:"hint"`
-	Least int     `json:"least"` // number of points
-	Usual []Place `json:"usual"`
+	Name    string  `json:"name"`
+	Ask     string  `json:"ask"`
+	Hint    string  `json:"hint"`
+	Picture string  `json:"picture"`
+	Least   int     `json:"least"` // number of points
+	Usual   []Place `json:"usual"`
 }
 
 // Build makes a sheet from answers. What is not answered has its usual value.

@@ -99,3 +99,28 @@ type Fit struct {
 	Muscles  []MuscleRange `json:"muscles"` // without their columns
 	Trouble  string        `json:"trouble"` // why the person cannot be put on it
 }
+
+// PersonSheet is what a person's sheet says. If it cannot be used, Problems
+// says why and the rest is empty.
+type PersonSheet struct {
+	Text       string         `json:"text"` // after the edits
+	Problems   []SheetProblem `json:"problems"`
+	Name       string         `json:"name"`
+	Height     float64        `json:"height"` // m
+	Mass       float64        `json:"mass"`   // kg
+	Sex        string         `json:"sex"`
+	Age        *float64       `json:"age"` // years
+	Entries    []SheetEntry   `json:"entries"`
+	Avoid      []string       `json:"avoid"`
+	Warnings   []string       `json:"warnings"`   // what is unusual
+	Understood []string       `json:"understood"` // in plain words
+	Assumed    []string       `json:"assumed"`    // filled in from a survey
+	Missing    []string       `json:"missing"`    // what would make results closer
+}
+
+// SheetEntry is one value of a sheet that a ValueEdit can change.
+type SheetEntry struct {
+	Path string `json:"path"`
+	Text string `json:"text"`
+	Line int    `json:"line"`
+}

@@ -68,6 +68,7 @@ var Routes = []Route{
 	{Method: "POST", Path: "/api/preview", About: "Evaluate a machine quickly, storing nothing: for every move of a finger.", In: Ask{}, Out: Preview{}},
 	{Method: "POST", Path: "/api/evaluate", About: "Evaluate a machine with its sampled error band; takes seconds.", In: Ask{}, Done: Preview{}},
 	{Method: "POST", Path: "/api/compare", About: "Compare up to six machines or settings.", In: Compare{}, Out: Comparison{}},
+	{Method: "POST", Path: "/api/person", About: "Read a person's sheet, storing nothing.", In: Ask{}, Out: PersonSheet{}},
 	{Method: "POST", Path: "/api/explain", About: "Present one stroke, step by step.", In: Ask{}, Out: Explanation{}},
 
 	{Method: "GET", Path: "/api/families", About: "List what a machine can be built from.", Out: Families{}},

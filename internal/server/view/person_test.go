@@ -148,3 +148,29 @@ func TestCompareForAPerson(t *testing.T) {
 		t.Errorf("%+v", b)
 	}
 }
+
+func TestPersonSheets(t *testing.T) {
+	s := PersonSheet(rower)
+	if len(s.Problems) > 0 || s.Name != "Rower" || s.Height != 1.72 || s.Mass != 68 || s.Sex != "female" || *s.Age != 34 || len(s.Understood) == 0 || len(s.Assumed) == 0 {
+		t.Errorf("%+v", s)
+	}
+	found := false
+	for _, e := range s.Entries {
+		found = found || e == api.SheetEntry{Path: "lengths.thigh", Text: "412 mm", Line: 7}
+	}
+	if !found {
+		t.Errorf("%+v", s.Entries)
+	}
+	// Every entry is one that an edit can change.
+	for _, e := range s.Entries {
+		if e.Path == "steelyard" {
+			continue
+		}
+		if text, err := Write(rower, []api.ValueEdit{{Path: e.Path, Text: e.Text}}); err != nil || text != rower {
+			t.Errorf("%s: %v", e.Path, err)
+		}
+	}
+	if s := PersonSheet("steelyard: person 1\nheight: 17 m\nmass: 68 kg\n"); len(s.Problems) == 0 {
+		t.Errorf("%+v", s)
+	}
+}

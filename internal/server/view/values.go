@@ -14,7 +14,7 @@ func (o *Opened) values(b *sheet.Built) []api.Value {
 	for _, m := range b.Measurements {
 		n := o.tree.find(m.Path)
 		v := api.Value{Path: m.Path, Name: m.Name, Text: n.text, Value: m.Value, Plus: m.Spread, Unit: m.Unit.Symbol(), PerSI: m.Unit.FromSI(1),
-			Quantity: quantityName(m.Unit.Dimension()), How: m.How, Line: n.line}
+			Quantity: QuantityName(m.Unit.Dimension()), How: m.How, Line: n.line}
 		if rest, ok := strings.CutPrefix(m.Path, "settings."); ok {
 			v.Setting, _, _ = strings.Cut(rest, ".")
 		}
@@ -23,8 +23,8 @@ func (o *Opened) values(b *sheet.Built) []api.Value {
 	return out
 }
 
-// quantityName returns a dimension's name without its article.
-func quantityName(d quantity.Dimension) string {
+// QuantityName returns a dimension's name without its article: "length".
+func QuantityName(d quantity.Dimension) string {
 	name := d.String()
 	for _, article := range []string{"a ", "an "} {
 		name = strings.TrimPrefix(name, article)

@@ -128,6 +128,13 @@ func fillPreview(p *api.Preview, e *evaluation.Evaluation, look *api.Look) error
 	return picture(p, e, look)
 }
 
+// Unusable is the preview of a text that makes no machine.
+func Unusable(text string, err error) api.Preview {
+	p := empty(text)
+	p.Problems = Problems(err)
+	return p
+}
+
 func empty(text string) api.Preview {
 	return api.Preview{Text: text, Sides: 1, Problems: []api.SheetProblem{}, Settings: []api.Choice{}, Readings: []api.Readings{},
 		Words: []string{}, Frames: []api.Frame{}, Cautions: []string{}}
