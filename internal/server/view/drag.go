@@ -14,6 +14,10 @@ import (
 // furthest is how far out a place may be dragged, m: package sheet's own bound.
 const furthest = 100
 
+// beyond is how far outside its travel a machine may be held while it is
+// dragged, rad or m: rounding, on its way over the page and back.
+const beyond = 1e-6
+
 // handle is something in the sheet that a finger holds: two coordinates, and
 // where it is seen for given ones.
 type handle struct {
@@ -72,6 +76,9 @@ func seen(b *sheet.Built, h handle, link mechanism.LinkID, at planar.Vec, driver
 	h.raw = planar.Vec{X: x.Value, Y: y.Value}
 	if driver == nil || link == mechanism.Ground {
 		return h, at, nil
+	}
+	if d := &b.Machine.Drive; !(*driver >= min(d.From, d.To)-beyond && *driver <= max(d.From, d.To)+beyond) {
+		return h, at, &EditError{"the machine was to stand outside its travel", "drag it in a pose that it reaches"}
 	}
 	md, err := mechanism.Compile(b.Machine)
 	if err != nil {

@@ -174,6 +174,7 @@ travel: {turn: arm, from: 0 deg, to: -60 deg}
 func TestRefusedEdits(t *testing.T) {
 	set := strings.Replace(lever, "handle: {moves: {points: [grip], along: [axle, grip]}, values: {near: 0 mm, far: 100 mm}}",
 		"hole: {sets: points.horn.x, values: [400 mm, 500 mm]}", 1)
+	far := 1e9
 	for _, c := range []struct {
 		name, text string
 		edit       api.Edit
@@ -188,6 +189,7 @@ func TestRefusedEdits(t *testing.T) {
 		{"far away", lever, api.Edit{Point: &api.PointDrag{Point: "horn", To: api.Place{1e9, 0}}}, "100 m"},
 		{"not a number", lever, api.Edit{Point: &api.PointDrag{Point: "horn", To: api.Place{math.NaN(), 0}}}, "100 m"},
 		{"set by a setting", set, api.Edit{Point: &api.PointDrag{Point: "horn", To: api.Place{0.4, 0}}}, "a setting decides"},
+		{"outside the travel", lever, api.Edit{Point: &api.PointDrag{Point: "horn", To: api.Place{0.4, 0}, Driver: &far}}, "outside its travel"},
 		{"no cam", lever, api.Edit{Cam: &api.CamDrag{Cam: "x", Vertex: 1}}, "no point 1"},
 	} {
 		values, err := Resolve(c.text, nil, []api.Edit{c.edit})
