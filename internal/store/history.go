@@ -141,10 +141,15 @@ func (s *Store) hide(ctx context.Context, tx *sql.Tx, id string, from int, hidde
 	return sheetByID(ctx, tx, id)
 }
 
-// Forget erases a removed sheet with its history for good. A sheet that is not
-// removed is left alone, with ErrNotFound.
+// Forget erases a removed sheet for good, with its history and, if no other
+// sheet shows it, its photo. A sheet that is not removed is left alone, with
+// ErrNotFound.
 func (s *Store) Forget(ctx context.Context, id string) error {
 	return s.write(ctx, func(tx *sql.Tx) error {
+		b, err := backdropOf(ctx, tx, id)
+		if err != nil && !errors.Is(err, sql.ErrNoRows) {
+			return err
+		}
 		done, err := tx.ExecContext(ctx, `DELETE FROM sheet WHERE id = ?1 AND removed = 1`, id)
 		if err != nil {
 			return err
@@ -152,7 +157,8 @@ func (s *Store) Forget(ctx context.Context, id string) error {
 		if n, err := done.RowsAffected(); err != nil || n == 0 {
 			return errors.Join(ErrNotFound, err)
 		}
-		return nil
+		_, err = tx.ExecContext(ctx, `DELETE FROM photo WHERE id = ?1 AND id NOT IN (SELECT photo FROM backdrop)`, b.Photo.ID)
+		return err
 	})
 }
 

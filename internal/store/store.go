@@ -53,6 +53,9 @@ func open(folder string, now func() time.Time, wait time.Duration) (*Store, erro
 		s.db.Close()
 		return nil, s.trouble(err)
 	}
+	if s.fresh { // for its owner alone, also in a folder that others may look into; systems without such rights say no
+		os.Chmod(s.file, 0o600)
+	}
 	return s, nil
 }
 

@@ -4,8 +4,11 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"os"
 	"path/filepath"
+	"runtime"
 	"strings"
+	"sync"
 	"testing"
 	"time"
 )
@@ -45,6 +48,9 @@ func TestWriteIsReadBack(t *testing.T) {
 	s := openAt(t, folder)
 	if !s.Fresh() {
 		t.Error("a new file is not fresh")
+	}
+	if info, err := os.Stat(filepath.Join(folder, fileName)); err != nil || runtime.GOOS != "windows" && info.Mode().Perm() != 0o600 {
+		t.Errorf("others may read the file: %v, %v", info, err)
 	}
 	a := create(t, s, machine("Oar bench"))
 	b, err := s.Write(context.Background(), a.ID, a.Revision, machine("Oar bench, long")+"# ± by eye\n", "saved")
@@ -166,6 +172,85 @@ func TestRemoveRecoverForget(t *testing.T) {
 	}
 	if _, err := s.History(ctx, sh.ID, 10); !errors.Is(err, ErrNotFound) {
 		t.Errorf("its history is still there: %v", err)
+	}
+}
+
+// A photo goes with the last sheet that shows it.
+func TestForgettingTakesThePhoto(t *testing.T) {
+	ctx, s := context.Background(), openAt(t, t.TempDir())
+	shared, err := s.PutPhoto(ctx, Photo{Type: "image/png", Data: []byte("shared")})
+	if err != nil {
+		t.Fatal(err)
+	}
+	loose, err := s.PutPhoto(ctx, Photo{Type: "image/png", Data: []byte("not used yet")})
+	if err != nil {
+		t.Fatal(err)
+	}
+	sheets := []Sheet{create(t, s, machine("a")), create(t, s, machine("b"))}
+	for _, sh := range sheets {
+		if err := s.SetBackdrop(ctx, sh.ID, shared.ID, "{}"); err != nil {
+			t.Fatal(err)
+		}
+	}
+	for i, want := range []error{nil, ErrNotFound} {
+		if _, err := s.Remove(ctx, sheets[i].ID, 1); err != nil {
+			t.Fatal(err)
+		}
+		if err := s.Forget(ctx, sheets[i].ID); err != nil {
+			t.Fatal(err)
+		}
+		if _, err := s.Photo(ctx, shared.ID); !errors.Is(err, want) {
+			t.Errorf("after forgetting %d of 2: %v, want %v", i+1, err, want)
+		}
+	}
+	if _, err := s.Photo(ctx, loose.ID); err != nil {
+		t.Errorf("a photo that no sheet had: %v", err)
+	}
+}
+
+// Two programs on one folder, four pages each, all changing one sheet: every
+// change that was acknowledged is a step of its own.
+func TestManyWritersLoseNothing(t *testing.T) {
+	const programs, pages, changes = 2, 4, 15
+	ctx, folder := context.Background(), t.TempDir()
+	stores := make([]*Store, programs)
+	for i := range stores {
+		s, err := Open(folder, time.Now)
+		if err != nil {
+			t.Fatal(err)
+		}
+		defer s.Close()
+		stores[i] = s
+	}
+	sh := create(t, stores[0], machine("start"))
+	var wait sync.WaitGroup
+	for i := range programs * pages {
+		wait.Go(func() {
+			s := stores[i%programs]
+			for k := 0; k < changes; {
+				now, err := s.Sheet(ctx, sh.ID)
+				if err != nil {
+					t.Error(err)
+					return
+				}
+				var conflict *ConflictError
+				switch _, err = s.Write(ctx, sh.ID, now.Revision, now.Text+fmt.Sprintf("# page %d, change %d\n", i, k), "saved"); {
+				case err == nil:
+					k++
+				case !errors.As(err, &conflict):
+					t.Error(err)
+					return
+				}
+			}
+		})
+	}
+	wait.Wait()
+	got, err := stores[1].Sheet(ctx, sh.ID)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if lines := strings.Count(got.Text, "# page"); lines != programs*pages*changes || got.Revision != 1+lines || got.Undos != lines {
+		t.Errorf("%d changes, revision %d, %d steps; want %d changes", lines, got.Revision, got.Undos, programs*pages*changes)
 	}
 }
 
