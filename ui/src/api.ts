@@ -415,7 +415,7 @@ export interface Link {
   center: Place;
 }
 
-/** LinkShape is a link's simplest body: the shortest network of straight pieces between the places where something acts on it. */
+/** LinkShape is a link's simplest body: straight pieces between its joints, and from there out to whatever else acts on it. */
 export interface LinkShape {
   name: string;
   places: Place[];

@@ -16,8 +16,8 @@ type Drawing struct {
 	High    Place       `json:"high"`
 }
 
-// LinkShape is a link's simplest body: the shortest network of straight pieces
-// between the places where something acts on it.
+// LinkShape is a link's simplest body: straight pieces between its joints, and
+// from there out to whatever else acts on it.
 type LinkShape struct {
 	Name   string     `json:"name"`
 	Places []Place    `json:"places"`

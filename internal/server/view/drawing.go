@@ -63,9 +63,8 @@ func drawing(e *evaluation.Evaluation) api.Drawing {
 }
 
 func linkShape(m *mechanism.Machine, l mechanism.LinkID) api.LinkShape {
-	spots := attached(m, l)
-	s := api.LinkShape{Name: linkName(m, l), Places: places(spots), Pieces: [][2]api.Place{}, Stack: isStack(m, l)}
-	for _, piece := range network(spots) {
+	s := api.LinkShape{Name: linkName(m, l), Places: places(attached(m, l)), Pieces: [][2]api.Place{}, Stack: isStack(m, l)}
+	for _, piece := range skeleton(m, l) {
 		s.Pieces = append(s.Pieces, [2]api.Place{place(piece[0]), place(piece[1])})
 	}
 	return s

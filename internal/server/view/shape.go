@@ -2,6 +2,7 @@ package view
 
 import (
 	"math"
+	"slices"
 
 	"steelyard/mechanism"
 	"steelyard/planar"
@@ -29,26 +30,37 @@ func isStack(m *mechanism.Machine, l mechanism.LinkID) bool {
 const sameSpot = 1e-6
 
 // attached returns the measured places on a link where something acts on it or
-// joins it, each once.
+// joins it, each once: its joints first.
 func attached(m *mechanism.Machine, l mechanism.LinkID) []planar.Vec {
 	var out []planar.Vec
-	add := func(on mechanism.LinkID, at planar.Vec) {
-		if on != l {
-			return
+	for _, p := range append(jointsOn(m, l), actingOn(m, l)...) {
+		if !slices.ContainsFunc(out, func(q planar.Vec) bool { return q.Sub(p).Norm() < sameSpot }) {
+			out = append(out, p)
 		}
-		for _, p := range out {
-			if p.Sub(at).Norm() < sameSpot {
-				return
-			}
-		}
-		out = append(out, at)
 	}
+	return out
+}
+
+// jointsOn returns where the link is joined to others. A guide on the ground
+// has no one place there.
+func jointsOn(m *mechanism.Machine, l mechanism.LinkID) []planar.Vec {
+	var out []planar.Vec
 	for i := range m.Joints {
 		j := &m.Joints[i]
-		if j.Kind == mechanism.Revolute || j.A != mechanism.Ground {
-			add(j.A, j.At)
+		if j.B == l || j.A == l && (j.Kind == mechanism.Revolute || l != mechanism.Ground) {
+			out = append(out, j.At)
 		}
-		add(j.B, j.At)
+	}
+	return out
+}
+
+// actingOn returns where ropes, springs, loads and the body act on the link.
+func actingOn(m *mechanism.Machine, l mechanism.LinkID) []planar.Vec {
+	var out []planar.Vec
+	add := func(on mechanism.LinkID, at planar.Vec) {
+		if on == l {
+			out = append(out, at)
+		}
 	}
 	for i := range lineCount(m) {
 		for _, s := range routeOf(m, i) {
@@ -65,29 +77,50 @@ func attached(m *mechanism.Machine, l mechanism.LinkID) []planar.Vec {
 	return out
 }
 
-// network joins places by their shortest network of straight pieces (R. C. Prim,
-// Shortest connection networks and some generalizations, Bell System Technical
-// Journal 36, 1957, p. 1389): the simplest body that holds them all.
-func network(ps []planar.Vec) [][2]planar.Vec {
-	if len(ps) == 0 {
-		return nil
-	}
-	in := make([]bool, len(ps))
-	in[0] = true
+// skeleton returns a link as the simplest body that holds its places, as in
+// reports: straight pieces, first between its joints, then out to whatever else
+// acts on it. A place off the pieces is joined to the nearest point of them, as
+// a bracket is.
+func skeleton(m *mechanism.Machine, l mechanism.LinkID) [][2]planar.Vec {
 	var out [][2]planar.Vec
-	for range len(ps) - 1 {
-		a, b, least := 0, 0, math.Inf(1)
-		for i := range ps {
-			for j := range ps {
-				if d := ps[i].Sub(ps[j]).Norm(); in[i] && !in[j] && d < least {
-					a, b, least = i, j, d
-				}
+	var joined []planar.Vec
+	for _, group := range [2][]planar.Vec{jointsOn(m, l), actingOn(m, l)} {
+		for len(group) > 0 {
+			k, foot := closest(group, joined, out)
+			if len(joined) > 0 && group[k].Sub(foot).Norm() > sameSpot {
+				out = append(out, [2]planar.Vec{foot, group[k]})
 			}
+			joined = append(joined, group[k])
+			group = slices.Delete(group, k, k+1)
 		}
-		in[b] = true
-		out = append(out, [2]planar.Vec{ps[a], ps[b]})
 	}
 	return out
+}
+
+// closest returns the place nearest to what is joined already, and where on it
+// it is to be joined; the first place if there is nothing yet.
+func closest(group, joined []planar.Vec, pieces [][2]planar.Vec) (k int, foot planar.Vec) {
+	least := math.Inf(1)
+	for i, p := range group {
+		for _, q := range joined {
+			if d := p.Sub(q).Norm(); d < least {
+				k, foot, least = i, q, d
+			}
+		}
+		for _, piece := range pieces {
+			q := onPiece(p, piece)
+			if d := p.Sub(q).Norm(); d < least-sameSpot {
+				k, foot, least = i, q, d
+			}
+		}
+	}
+	return k, foot
+}
+
+// onPiece returns the point of a straight piece nearest to p.
+func onPiece(p planar.Vec, piece [2]planar.Vec) planar.Vec {
+	d := piece[1].Sub(piece[0])
+	return piece[0].Lerp(piece[1], min(1, max(0, p.Sub(piece[0]).Dot(d)/d.Dot(d))))
 }
 
 // Lines are counted as package mechanism counts them: ropes first, then the
