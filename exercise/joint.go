@@ -17,7 +17,7 @@ const (
 	HipSide // abduction and adduction
 	Knee
 	Ankle
-	Trunk     // the back, at the line of the hips
+	Trunk     // the back, at the joint of the spine with the sacrum
 	NumJoints // how many there are
 )
 
