@@ -4,48 +4,19 @@ import (
 	"math"
 	"math/rand/v2"
 
+	"steelyard/calibrate/internal/pinhole"
 	"steelyard/planar"
 )
 
-// camera is a pinhole camera, independent of the code under test: positions in
-// space, in m, x forward, y up, z towards the person's right; the plane of
-// motion is z = 0.
-type camera struct {
-	at, right, down, away [3]float64
-	focal                 float64 // px
-	width, height         int
-}
+// camera is a pinhole camera that taps on its own photos.
+type camera struct{ pinhole.Camera }
 
-// aimed returns a camera that stands distance away from target, turned yaw to
-// the side and pitch up from square, and rolled.
 func aimed(target planar.Vec, distance float64, yaw, pitch, roll planar.Angle, lens float64) camera {
-	sy, cy := math.Sincos(float64(yaw))
-	sp, cp := math.Sincos(float64(pitch))
-	away := [3]float64{sy * cp, -sp, -cy * cp}
-	right := [3]float64{cy, 0, sy}
-	down := cross(away, right)
-	sr, cr := math.Sincos(float64(roll))
-	c := camera{away: away, width: 2048, height: 1536, focal: lens * 2048}
-	for i := range 3 {
-		c.right[i] = cr*right[i] + sr*down[i]
-		c.down[i] = cr*down[i] - sr*right[i]
-	}
-	c.at = [3]float64{target.X - distance*away[0], target.Y - distance*away[1], -distance * away[2]}
-	return c
+	return camera{pinhole.Aimed(target, distance, yaw, pitch, roll, lens)}
 }
-
-func cross(a, b [3]float64) [3]float64 {
-	return [3]float64{a[1]*b[2] - a[2]*b[1], a[2]*b[0] - a[0]*b[2], a[0]*b[1] - a[1]*b[0]}
-}
-
-func dot(a, b [3]float64) float64 { return a[0]*b[0] + a[1]*b[1] + a[2]*b[2] }
 
 // sees returns where the photo shows the place, nearer in front of the plane.
-func (c *camera) sees(v planar.Vec, nearer float64) Pixel {
-	d := [3]float64{v.X - c.at[0], v.Y - c.at[1], nearer - c.at[2]}
-	z := dot(d, c.away)
-	return Pixel{float64(c.width)/2 + c.focal*dot(d, c.right)/z, float64(c.height)/2 + c.focal*dot(d, c.down)/z}
-}
+func (c *camera) sees(v planar.Vec, nearer float64) Pixel { return Pixel(c.Sees(v, nearer)) }
 
 // taps taps places, each with an error of standard deviation sigma px.
 func (c *camera) taps(rng *rand.Rand, sigma float64, places ...planar.Vec) []Pixel {
@@ -79,5 +50,5 @@ func (c *camera) survey(rng *rand.Rand, sigma float64) Survey {
 	if sigma == 0 {
 		tap = 0.05
 	}
-	return Survey{Width: c.width, Height: c.height, Plumb: &[2]Pixel{plumb[0], plumb[1]}, Origin: &origin, Tap: tap, Lens: c.focal / 2048}
+	return Survey{Width: c.Width, Height: c.Height, Plumb: &[2]Pixel{plumb[0], plumb[1]}, Origin: &origin, Tap: tap, Lens: c.Focal / float64(c.Width)}
 }

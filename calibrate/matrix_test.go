@@ -109,12 +109,12 @@ func TestTurned(t *testing.T) {
 				if i == j {
 					want = 1
 				}
-				if got := dot(r[i], r[j]); math.Abs(got-want) > 1e-12 {
+				if got := r[i][0]*r[j][0] + r[i][1]*r[j][1] + r[i][2]*r[j][2]; math.Abs(got-want) > 1e-12 {
 					t.Errorf("%v: rows %d and %d give %g; want %g", w, i, j, got, want)
 				}
 			}
 			axis := [3]float64{w.X, w.Y, 0}
-			if got := dot(r[i], axis); math.Abs(got-axis[i]) > 1e-12 {
+			if got := r[i][0]*w.X + r[i][1]*w.Y; math.Abs(got-axis[i]) > 1e-12 {
 				t.Errorf("%v: the axis moves to %g; want %g", w, got, axis[i])
 			}
 		}
