@@ -29,7 +29,7 @@ describe.each(Object.keys(sizes) as SizeName[])("a comparison on a %s", (size) =
     await accessible(v.page);
     await shot(v, "compare");
     await v.page.getByRole("checkbox", { name: "As a share of its own peak" }).check();
-    await v.page.getByRole("radio", { name: "distance travelled" }).check({ force: true });
+    await v.page.getByRole("radio", { name: "distance" }).check({ force: true });
     await accessible(v.page);
     await shot(v, "compare-travel");
     await leave(v);

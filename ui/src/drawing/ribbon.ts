@@ -1,6 +1,6 @@
 /** The load ribbon: the force drawn along the contact's path, as wide as it is large. */
 
-import type { Band, Curve, Phase } from "../api.ts";
+import type { Band, Curve, PersonOnMachine, Phase } from "../api.ts";
 import { add, type Box, type Place, times } from "./place.ts";
 import { fit, onGround, onScreen, type Size, type View } from "./view.ts";
 
@@ -11,6 +11,7 @@ export interface Ribbon {
   force: number[]; // N
   low: number[]; // N, of the band; equal to force without one
   high: number[];
+  can?: number[]; // N, that the person can produce; NaN where nothing is known
   thirds: [number, number]; // positions where the middle third begins and ends
 }
 
@@ -36,6 +37,10 @@ export function ribbonOf(c: Curve, phase: Phase, measured: Pick<Band, "phase" | 
     thirds: [at(c.travel, 1 / 3), at(c.travel, 2 / 3)],
   };
 }
+
+/** withPerson adds what a person can produce. */
+export const withPerson = (r: Ribbon, person: PersonOnMachine | null): Ribbon =>
+  person ? { ...r, can: numbers(person.can) } : r;
 
 /** at returns the position of the curve nearest to the share (0 to 1) of its travel. */
 export function at(travel: readonly number[], share: number): number {
@@ -98,6 +103,9 @@ export function edges(l: Laid, [from, to]: [number, number], force: (k: number) 
   return out;
 }
 
+/** mostCan is how far beyond the greatest force what a person can produce is still shown. */
+export const mostCan = 1.6;
+
 /** fitWith returns the view that shows the machine's box and a ribbon `wide` px at its widest. */
 export function fitWith(machine: Box, ribbon: Ribbon, wide: number, full: number, size: Size, margin: number): View {
   let view = fit(machine, size, margin);
@@ -105,7 +113,8 @@ export function fitWith(machine: Box, ribbon: Ribbon, wide: number, full: number
     const laid: Laid = { ribbon, view, perNewton: wide / full, full };
     const box: Box = { low: [...machine.low], high: [...machine.high] };
     ribbon.base.forEach((_, k) => {
-      for (const f of [0, ribbon.low[k]!, ribbon.high[k]!]) {
+      const can = Math.min(ribbon.can?.[k] ?? 0, mostCan * full);
+      for (const f of [0, ribbon.low[k]!, ribbon.high[k]!, can]) {
         if (Number.isNaN(f)) continue;
         const p = onGround(view, edge(laid, k, f));
         box.low = [Math.min(box.low[0], p[0]), Math.min(box.low[1], p[1])];

@@ -2,15 +2,17 @@
 
 import { signal, useSignal } from "@preact/signals";
 import { useEffect } from "preact/hooks";
-import type { Choice as Chosen, Compared, Comparison, Phase, Problem, Setting } from "../api.ts";
-import { Chart, Legend, type Series } from "../parts/chart.tsx";
+import type { Choice as Chosen, Compared, ComparedCurve, Comparison, Phase, Problem, Setting } from "../api.ts";
+import { type Axis, axesOf, Chart, Legend, type Series } from "../parts/chart.tsx";
 import { Choice } from "../parts/choice.tsx";
 import { TroubleNote } from "../parts/notes.tsx";
+import { PersonPicker } from "../parts/personpicker.tsx";
 import { ask, troubleOf } from "../server/client.ts";
 import { refresh, room } from "../state/room.ts";
 import { correct } from "../state/route.ts";
 import { settingsOf } from "../state/settings.ts";
 import { pounds, units } from "../state/taste.ts";
+import { trainee, who } from "../state/trainee.ts";
 import { fixed } from "../units.ts";
 import { words } from "../words.ts";
 
@@ -24,6 +26,7 @@ const items = signal<Item[]>([]);
 const over = signal<"share" | "travel">("share");
 const phase = signal<Phase>("lifting");
 const ownPeak = signal(false);
+const shown = signal("force"); // or "effort", or the name of a joint axis
 const place = signal(0.5); // of the axis, where the curves are read
 
 const numbers = (column: readonly (number | null)[]): number[] => column.map((f) => f ?? Number.NaN);
@@ -45,7 +48,7 @@ export function CompareScreen({ ids }: { ids: string[] }) {
     }
     let current = true;
     const asked: Compared[] = now.map((i) => ({ sheet: i.id, settings: i.settings }));
-    ask("POST /api/compare", { in: { items: asked, phase: phase.value, imperial: pounds.value } })
+    ask("POST /api/compare", { in: { items: asked, phase: phase.value, imperial: pounds.value, ...who() } })
       .then((c) => {
         if (!current) return;
         comparison.value = c;
@@ -57,7 +60,7 @@ export function CompareScreen({ ids }: { ids: string[] }) {
     return () => {
       current = false;
     };
-  }, [now, phase.value, pounds.value]);
+  }, [now, phase.value, pounds.value, trainee.value]);
   const change = (next: Item[]) => {
     items.value = next;
     correct({ screen: "compare", ids: next.map((i) => i.id) });
@@ -88,61 +91,118 @@ export function CompareScreen({ ids }: { ids: string[] }) {
   );
 }
 
-function Picture({ comparison: c }: { comparison: Comparison }) {
-  const shares = over.value === "share";
-  const xs = shares ? c.share : c.travel;
+/** Quantity is what the curves show: its columns, and the axis it is read from. */
+interface Quantity {
+  column: (item: ComparedCurve) => (number | null)[];
+  axis: Axis;
+  byShare: boolean; // there is no column by distance
+}
+
+function quantity(c: Comparison): Quantity {
   const u = units.value;
+  const percentAxis = (title: string): Axis => ({ perUnit: 0.01, unit: "%", title });
+  if (trainee.value && shown.value === "effort") {
+    return { column: (i) => i.effort, axis: percentAxis(words.person.effortAxis), byShare: true };
+  }
+  if (trainee.value && jointsOf(c).includes(shown.value)) {
+    const joint = shown.value;
+    const column = (i: ComparedCurve) => i.joints.find((j) => j.joint === joint)?.moment ?? [];
+    return { column, axis: { perUnit: 1, unit: "N·m", title: `${words.compare.moment(joint)} (N·m)` }, byShare: true };
+  }
+  const byShare = over.value === "share";
+  const own = (i: ComparedCurve) => (byShare ? i.byShare : i.byTravel);
+  if (!ownPeak.value) return { column: own, axis: { ...u.force, title: u.force.unit }, byShare };
+  const scaled = (i: ComparedCurve) => own(i).map((y) => (y === null ? null : y / (i.readings?.peak.force || 1)));
+  return { column: scaled, axis: percentAxis(words.compare.axisNormal), byShare };
+}
+
+/** jointsOf lists the joint axes at which any of the machines asks for a moment. */
+const jointsOf = (c: Comparison): string[] => [...new Set(c.items.flatMap((i) => i.joints.map((j) => j.joint)))];
+
+function Picture({ comparison: c }: { comparison: Comparison }) {
+  const u = units.value;
+  const q = quantity(c);
+  const xs = q.byShare ? c.share : c.travel;
   const series: Series[] = c.items.flatMap((item, i) => {
-    const peak = item.readings?.peak.force || 1;
-    const ys = numbers(shares ? item.byShare : item.byTravel).map((y) => (ownPeak.value ? y / peak : y));
+    const ys = numbers(q.column(item));
     return ys.some((y) => !Number.isNaN(y)) ? [{ name: item.label, look: `series-${i + 1}`, x: xs, y: ys }] : [];
   });
-  if (!series.length) return null;
   const at = Math.round(place.value * (xs.length - 1));
   const readings = series.map((s) => (Number.isNaN(s.y[at]) ? null : (s.y[at] ?? null)));
-  const perUnit = ownPeak.value ? 0.01 : u.force.perUnit;
-  const unit = ownPeak.value ? "%" : u.force.unit;
-  const most = Math.max(...c.items.map((i) => (ownPeak.value ? 1 : (i.readings?.peak.force ?? 0))), 1e-9) * 1.3;
+  const sizes = series.map((s) => s.y.filter((y) => !Number.isNaN(y)).sort((a, b) => Math.abs(a) - Math.abs(b)));
+  const most =
+    1.3 *
+    Math.max(
+      ...sizes.map((l) => Math.min(Math.abs(l.at(-1)!), 3 * Math.abs(l[Math.floor(0.9 * (l.length - 1))]!))),
+      1e-9,
+    );
   return (
     <>
-      <Chart
-        series={series}
-        band={null}
-        cursor={{ x: xs[at] ?? 0, readings }}
-        length={xs.at(-1) ?? 1}
-        most={most}
-        x={
-          shares
-            ? { perUnit: 0.01, unit: "%", title: words.compare.axisShare }
-            : { ...u.travel, title: words.chart.travel(u.travel.unit) }
-        }
-        y={{ perUnit, unit, title: ownPeak.value ? words.compare.axisNormal : unit }}
-        label={words.compare.title}
-        scrub={(share) => (place.value = share)}
-      />
-      <input
-        type="range"
-        min="0"
-        max="100"
-        value={Math.round(place.value * 100)}
-        aria-label={words.machine.scrub}
-        onInput={(e) => (place.value = Number(e.currentTarget.value) / 100)}
-      />
-      <Legend
-        entries={series.map((s, i) => ({
-          name: s.name,
-          look: s.look,
-          reading: readings[i] === null ? "–" : `${fixed(readings[i]! / perUnit, 0)} ${unit}`,
-        }))}
-      />
-      <Tools />
+      {series.length > 0 && (
+        <>
+          <Chart
+            series={series}
+            band={null}
+            cursor={{ x: xs[at] ?? 0, readings }}
+            length={xs.at(-1) ?? 1}
+            most={most}
+            x={q.byShare ? { perUnit: 0.01, unit: "%", title: words.compare.axisShare } : axesOf(u).x}
+            y={q.axis}
+            label={words.compare.title}
+            scrub={(share) => {
+              place.value = share;
+            }}
+          />
+          <input
+            type="range"
+            min="0"
+            max="100"
+            value={Math.round(place.value * 100)}
+            aria-label={words.machine.scrub}
+            onInput={(e) => {
+              place.value = Number(e.currentTarget.value) / 100;
+            }}
+          />
+          <Legend
+            entries={series.map((s, i) => ({
+              name: s.name,
+              look: s.look,
+              reading: readings[i] === null ? "–" : `${fixed(readings[i]! / q.axis.perUnit, 0)} ${q.axis.unit}`,
+            }))}
+          />
+        </>
+      )}
+      <Tools comparison={c} />
     </>
   );
 }
 
-function Tools() {
+function Tools({ comparison: c }: { comparison: Comparison }) {
+  const measures = [
+    { value: "force", name: words.compare.force },
+    { value: "effort", name: words.compare.effort },
+    ...jointsOf(c).map((j) => ({ value: j, name: words.compare.moment(j) })),
+  ];
   return (
     <div class="compare-tools">
+      <PersonPicker />
+      {trainee.value && (
+        <label class="compared-setting">
+          <span>{words.compare.measure}</span>
+          <select
+            value={shown.value}
+            onChange={(e) => {
+              shown.value = e.currentTarget.value;
+            }}
+          >
+            {measures.map((m) => (
+              <option value={m.value} key={m.value}>
+                {m.name}
+              </option>
+            ))}
+          </select>
+        </label>
+      )}
       <Choice
         label={words.compare.over}
         options={[
@@ -150,7 +210,9 @@ function Tools() {
           { value: "travel", name: words.compare.travel },
         ]}
         value={over.value}
-        choose={(v) => (over.value = v as "share" | "travel")}
+        choose={(v) => {
+          over.value = v as "share" | "travel";
+        }}
       />
       <Choice
         label={words.compare.phase}
@@ -159,10 +221,18 @@ function Tools() {
           { value: "lowering", name: words.phases.lowering },
         ]}
         value={phase.value}
-        choose={(v) => (phase.value = v as Phase)}
+        choose={(v) => {
+          phase.value = v as Phase;
+        }}
       />
       <label class="check">
-        <input type="checkbox" checked={ownPeak.value} onChange={() => (ownPeak.value = !ownPeak.value)} />
+        <input
+          type="checkbox"
+          checked={ownPeak.value}
+          onChange={() => {
+            ownPeak.value = !ownPeak.value;
+          }}
+        />
         {words.compare.normal}
       </label>
     </div>

@@ -11,6 +11,7 @@ import { TroubleNote } from "../parts/notes.tsx";
 import { addressOf, ask, troubleOf } from "../server/client.ts";
 import { settingsOf } from "../state/settings.ts";
 import { pounds, units } from "../state/taste.ts";
+import { trainee, who } from "../state/trainee.ts";
 import { percent } from "../units.ts";
 import { words } from "../words.ts";
 
@@ -26,6 +27,7 @@ export function ExplainScreen({ id }: { id: string }) {
       positions,
       frames: "all",
       imperial: pounds.value,
+      ...who(),
       tempo: { up: 2, top: 0.5, down: 3, bottom: 0.5 },
     };
     ask("POST /api/explain", { in: { sheet: id, look } })
@@ -34,7 +36,7 @@ export function ExplainScreen({ id }: { id: string }) {
         trouble.value = null;
       })
       .catch((err) => (trouble.value = troubleOf(err)));
-  }, [id, settings, pounds.value]);
+  }, [id, settings, pounds.value, trainee.value]);
   const e = explanation.value;
   return (
     <div class="explain-screen">
@@ -156,7 +158,7 @@ function reportAddress(id: string, ext: string, e: Explanation): string {
   return addressOf(
     "GET /api/sheets/{id}/report/{ext}",
     { id, ext },
-    { set, ...(pounds.value ? { units: "imperial" } : {}) },
+    { set, ...(pounds.value ? { units: "imperial" } : {}), ...who() },
   );
 }
 

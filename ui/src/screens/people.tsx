@@ -1,31 +1,38 @@
-/** The people who train here, each a sheet. */
+/** The people who train here: what is known of each, what is filled in, and what would make it closer. */
 
 import { useSignal } from "@preact/signals";
 import { useEffect } from "preact/hooks";
-import type { Problem, Sheet, SheetCard } from "../api.ts";
+import type { Edit, PersonSheet, Problem, Sheet, SheetCard, SheetEntry } from "../api.ts";
 import { ProblemList, TroubleNote } from "../parts/notes.tsx";
 import { ask, troubleOf } from "../server/client.ts";
 import { refresh, remove, room, roomTrouble } from "../state/room.ts";
+import { trainee } from "../state/trainee.ts";
 import { words } from "../words.ts";
 
 export function PeopleScreen() {
   const trouble = useSignal<Problem | null>(null);
-  useEffect(() => void refresh(), []);
+  useEffect(() => void refresh(trainee.value), []);
   const people = room.value?.people ?? [];
   const add = async () => {
     try {
       const example = await ask("GET /api/example/{kind}", { path: { kind: "person" } });
       await ask("POST /api/sheets", { in: { text: await example.text() } });
-      await refresh();
+      await refresh(trainee.value);
     } catch (err) {
       trouble.value = troubleOf(err);
     }
   };
+  const shown = trouble.value ?? roomTrouble.value;
   return (
     <div class="people-screen">
-      <h1>{words.people.title}</h1>
+      <div class="screen-head">
+        <h1>{words.people.title}</h1>
+        <button type="button" class="strong" onClick={() => void add()}>
+          {words.people.add}
+        </button>
+      </div>
       <p class="lead">{words.people.lead}</p>
-      {(trouble.value ?? roomTrouble.value) && <TroubleNote problem={(trouble.value ?? roomTrouble.value)!} />}
+      {shown && <TroubleNote problem={shown} />}
       {room.value && !people.length && <p class="empty">{words.people.empty}</p>}
       <ul class="people-list">
         {people.map((p) => (
@@ -34,65 +41,141 @@ export function PeopleScreen() {
           </li>
         ))}
       </ul>
-      <button type="button" class="strong" onClick={() => void add()}>
-        {words.people.add}
-      </button>
     </div>
   );
 }
 
-function Person({ card }: { card: SheetCard }) {
+/** usePerson holds one person's sheet, as stored and as understood. */
+function usePerson(card: SheetCard) {
   const sheet = useSignal<Sheet | null>(null);
-  const draft = useSignal("");
+  const person = useSignal<PersonSheet | null>(null);
   const trouble = useSignal<Problem | null>(null);
-  const open = async () => {
-    if (sheet.value) return;
+  const guarded = async (work: () => Promise<void>) => {
     try {
-      sheet.value = await ask("GET /api/sheets/{id}", { path: { id: card.id } });
-      draft.value = sheet.value.text;
-    } catch (err) {
-      trouble.value = troubleOf(err);
-    }
-  };
-  const keep = async () => {
-    if (!sheet.value) return;
-    try {
-      const saved = await ask("PUT /api/sheets/{id}", {
-        path: { id: card.id },
-        in: { revision: sheet.value.revision, text: draft.value },
-      });
-      sheet.value = saved.sheet;
+      await work();
       trouble.value = null;
-      await refresh();
     } catch (err) {
       trouble.value = troubleOf(err);
     }
   };
+  const understand = async (text: string, edits: Edit[] = []) => {
+    person.value = await ask("POST /api/person", { in: { text, edits, look: {} } });
+  };
+  const open = () =>
+    guarded(async () => {
+      sheet.value = await ask("GET /api/sheets/{id}", { path: { id: card.id } });
+      await understand(sheet.value.text);
+    });
+  const keep = (text: string) =>
+    guarded(async () => {
+      const revision = sheet.value?.revision ?? card.revision;
+      const saved = await ask("PUT /api/sheets/{id}", { path: { id: card.id }, in: { revision, text } });
+      sheet.value = saved.sheet;
+      await understand(saved.sheet.text);
+      await refresh(trainee.value);
+    });
+  /** change stores one number; what cannot be understood is told, and not stored. */
+  const change = (path: string, text: string) =>
+    guarded(async () => {
+      const tried = await ask("POST /api/person", {
+        in: { text: sheet.value?.text ?? "", edits: [{ value: { path, text } }], look: {} },
+      });
+      if (tried.problems.length) throw new Error(tried.problems.map((p) => p.message).join(" "));
+      await keep(tried.text);
+    });
+  return { sheet, person, trouble, open, keep, change };
+}
+
+function Person({ card }: { card: SheetCard }) {
+  const p = usePerson(card);
+  const draft = useSignal<string | null>(null);
+  const known = p.person.value;
+  const text = draft.value ?? p.sheet.value?.text ?? "";
   return (
-    <details onToggle={() => void open()}>
+    <details
+      onToggle={(e) => {
+        if (e.currentTarget.open && !p.sheet.value) void p.open();
+      }}
+    >
       <summary>{card.name}</summary>
-      {trouble.value && <TroubleNote problem={trouble.value} />}
-      {trouble.value?.problems && <ProblemList problems={trouble.value.problems} />}
-      <textarea
-        rows={16}
-        spellcheck={false}
-        aria-label={`${words.people.edit}: ${card.name}`}
-        value={draft.value}
-        onInput={(e) => (draft.value = e.currentTarget.value)}
-      />
-      <div class="row">
-        <button
-          type="button"
-          class="strong"
-          disabled={!sheet.value || draft.value === sheet.value.text}
-          onClick={() => void keep()}
-        >
-          {words.people.keep}
-        </button>
-        <button type="button" onClick={() => void remove(card.id, sheet.value?.revision ?? card.revision)}>
+      {p.trouble.value && <TroubleNote problem={p.trouble.value} />}
+      {known && <ProblemList problems={known.problems} />}
+      {known && !known.problems.length && (
+        <div class="person-grid">
+          <div>
+            {known.entries
+              .filter((e) => e.path !== "steelyard")
+              .map((e) => (
+                <Entry entry={e} change={(next) => void p.change(e.path, next)} key={e.path} />
+              ))}
+          </div>
+          <div>
+            <Told title={words.people.warnings} lines={known.warnings} open />
+            <Told title={words.people.missing} lines={known.missing} open />
+            <Told title={words.why.understood} lines={known.understood} />
+            <Told title={words.why.assumed} lines={known.assumed} />
+          </div>
+        </div>
+      )}
+      {p.sheet.value && (
+        <details>
+          <summary>{words.people.edit}</summary>
+          <textarea
+            rows={16}
+            spellcheck={false}
+            aria-label={`${words.people.edit}: ${card.name}`}
+            value={text}
+            onInput={(e) => {
+              draft.value = e.currentTarget.value;
+            }}
+          />
+          <button
+            type="button"
+            class="strong"
+            disabled={text === p.sheet.value.text}
+            onClick={() => {
+              draft.value = null;
+              void p.keep(text);
+            }}
+          >
+            {words.people.keep}
+          </button>
+        </details>
+      )}
+      <div class="row person-actions">
+        <button type="button" onClick={() => void remove(card.id, p.sheet.value?.revision ?? card.revision)}>
           {words.people.removed}
         </button>
       </div>
+    </details>
+  );
+}
+
+function Entry({ entry, change }: { entry: SheetEntry; change: (text: string) => void }) {
+  return (
+    <label class="entry">
+      <span>{entry.path.replaceAll("_", " ").replaceAll(".", ", ")}</span>
+      <input
+        type="text"
+        value={entry.text}
+        onChange={(e) => {
+          if (e.currentTarget.value !== entry.text) change(e.currentTarget.value);
+        }}
+      />
+    </label>
+  );
+}
+
+function Told({ title, lines, open = false }: { title: string; lines: readonly string[]; open?: boolean }) {
+  if (!lines.length) return null;
+  return (
+    <details open={open}>
+      <summary>{title}</summary>
+      <ul>
+        {lines.map((l) => (
+          <li key={l}>{l}</li>
+        ))}
+      </ul>
     </details>
   );
 }

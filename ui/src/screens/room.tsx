@@ -2,27 +2,30 @@
 
 import { signal } from "@preact/signals";
 import { useEffect, useRef } from "preact/hooks";
-import type { MachineCard, Room } from "../api.ts";
+import type { Fit, MachineCard, Room } from "../api.ts";
 import { Choice } from "../parts/choice.tsx";
 import { TroubleNote } from "../parts/notes.tsx";
+import { PersonPicker } from "../parts/personpicker.tsx";
 import { SignPicture } from "../parts/sign.tsx";
 import { addressOf } from "../server/client.ts";
-import { matches, type Order, sorted } from "../state/order.ts";
+import { matches, musclesOf, type Order, sorted } from "../state/order.ts";
 import { furnish, recover, refresh, room, roomTrouble, take } from "../state/room.ts";
 import { write } from "../state/route.ts";
 import { kept, units } from "../state/taste.ts";
-import { force } from "../units.ts";
+import { trainee } from "../state/trainee.ts";
+import { force, percent } from "../units.ts";
 import { words } from "../words.ts";
 
 const order = kept<Order>("order", "name");
 const wanted = signal("");
+const muscle = signal("");
 const picked = signal<string[]>([]);
 const most = 6; // machines to be compared
 
 const orders = Object.entries(words.room.sorts).map(([value, name]) => ({ value, name }));
 
 export function RoomScreen() {
-  useEffect(() => void refresh(), []);
+  useEffect(() => void refresh(trainee.value), [trainee.value]);
   const now = room.value;
   return (
     <div class="room-screen">
@@ -34,7 +37,7 @@ export function RoomScreen() {
           </a>
         )}
       </div>
-      {roomTrouble.value && <TroubleNote problem={roomTrouble.value} retry={() => void refresh()} />}
+      {roomTrouble.value && <TroubleNote problem={roomTrouble.value} retry={() => void refresh(trainee.value)} />}
       {!now && !roomTrouble.value && <p class="faint">{words.loading}</p>}
       {now && (now.machines.length ? <Board room={now} /> : <Empty />)}
       {now && <More room={now} />}
@@ -61,8 +64,8 @@ function Empty() {
 
 function Board({ room: r }: { room: Room }) {
   const shown = sorted(
-    r.machines.filter((m) => matches(m, wanted.value)),
-    order.value,
+    r.machines.filter((m) => matches(m, wanted.value) && (!muscle.value || m.muscles.includes(muscle.value))),
+    trainee.value || order.value !== "fit" ? order.value : "name",
   );
   const chosen = picked.value.filter((id) => r.machines.some((m) => m.id === id));
   return (
@@ -80,10 +83,24 @@ function Board({ room: r }: { room: Room }) {
         </label>
         <Choice
           label={words.room.sort}
-          options={orders}
+          options={trainee.value ? [...orders, { value: "fit", name: words.room.sortFit }] : orders}
           value={order.value}
           choose={(v) => (order.value = v as Order)}
         />
+        <div class="row">
+          <label class="muscle-picker">
+            <span>{words.room.muscle}</span>
+            <select value={muscle.value} onChange={(e) => (muscle.value = e.currentTarget.value)}>
+              <option value="">{words.room.anyMuscle}</option>
+              {musclesOf(r.machines).map((m) => (
+                <option value={m} key={m}>
+                  {m}
+                </option>
+              ))}
+            </select>
+          </label>
+          <PersonPicker />
+        </div>
       </div>
       <p class="faint" role="status">
         {shown.length ? words.room.count(shown.length) : words.room.none}
@@ -117,6 +134,7 @@ function Card({ machine: m, chosen }: { machine: MachineCard; chosen: string[] }
           <strong>{m.name}</strong>
           <span class="loads">{m.sign ? words.room.loads(m.loads) : words.room.untested}</span>
           <span class="faint">{m.sign ? words.room.upTo(force(units.value, m.sign.peak)) : m.trouble}</span>
+          {m.fit && <FitLines fit={m.fit} />}
         </div>
       </a>
       <label class="pick" title={words.room.pick(m.name)}>
@@ -129,6 +147,18 @@ function Card({ machine: m, chosen }: { machine: MachineCard; chosen: string[] }
         />
       </label>
     </li>
+  );
+}
+
+/** FitLines says how the machine suits the person. */
+function FitLines({ fit }: { fit: Fit }) {
+  if (fit.trouble) return <span class="faint small">{fit.trouble}</span>;
+  const share = fit.reached * fit.inRange;
+  return (
+    <span class="fit-lines small">
+      {fit.effort !== null && <span>{words.person.fit(percent(fit.effort), fit.limiting)}</span>}
+      {share < 0.995 && <span class="warn-text">{words.person.reach(percent(share))}</span>}
+    </span>
   );
 }
 

@@ -9,6 +9,7 @@ import { words } from "../words.ts";
 import { painted } from "./painted.ts";
 import { remember, settingsOf } from "./settings.ts";
 import { pounds } from "./taste.ts";
+import { who } from "./trainee.ts";
 
 /** settleAfter is how long nothing must change before all poses are asked for, ms. */
 const settleAfter = 120;
@@ -106,7 +107,7 @@ export class Bench {
       frames: every ? "all" : "one",
       share: this.share.value,
       imperial: pounds.value,
-      ...(every ? { structure: true, tempo: this.tempo.value } : { noBand: true, positions: quickPositions }),
+      ...(every ? { structure: true, tempo: this.tempo.value, ...who() } : { noBand: true, positions: quickPositions }),
     };
   }
 
@@ -120,7 +121,9 @@ export class Bench {
   attempt(edits: Edit[], since = performance.now()): void {
     this.edits.value = edits;
     this.#quick.ask({ ask: { sheet: this.id, edits, look: this.look(false) }, since });
-    this.#later(() => this.#careful.ask({ sheet: this.id, edits, look: { ...this.look(false), noBand: false } }));
+    this.#later(() =>
+      this.#careful.ask({ sheet: this.id, edits, look: { ...this.look(false), noBand: false, ...who() } }),
+    );
   }
 
   /** trySheet shows what a whole text would do, and stores nothing. */

@@ -2,7 +2,7 @@
 
 import type { MachineCard } from "../api.ts";
 
-export type Order = "name" | "force" | "start" | "middle" | "end";
+export type Order = "name" | "force" | "start" | "middle" | "end" | "fit";
 
 const third = { start: 0, middle: 1, end: 2 } as const;
 
@@ -12,6 +12,7 @@ export function sorted(machines: readonly MachineCard[], order: Order): MachineC
   if (order === "name") return byName;
   const weight = (m: MachineCard): number => {
     if (!m.sign) return Number.NEGATIVE_INFINITY;
+    if (order === "fit") return m.fit && !m.fit.trouble ? m.fit.reached * m.fit.inRange : -1;
     return order === "force" ? m.sign.peak : shareOf(m.sign.thirds, third[order]);
   };
   return byName.sort((a, b) => {
@@ -26,9 +27,13 @@ function shareOf(thirds: readonly number[], i: number): number {
   return all > 0 ? Math.abs(thirds[i] ?? 0) / all : 0;
 }
 
+/** musclesOf lists the muscles that any of the machines trains. */
+export const musclesOf = (machines: readonly MachineCard[]): string[] =>
+  [...new Set(machines.flatMap((m) => m.muscles))].sort((a, b) => a.localeCompare(b));
+
 /** matches reports whether each word is found in the machine's name, notes, loading or contact. */
 export function matches(m: MachineCard, text: string): boolean {
-  const all = `${m.name} ${m.notes} ${m.loads} ${m.contact}`.toLowerCase();
+  const all = [m.name, m.notes, m.loads, m.contact, ...m.exercises, ...m.muscles].join(" ").toLowerCase();
   return text
     .toLowerCase()
     .split(/\s+/)

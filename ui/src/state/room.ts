@@ -19,7 +19,8 @@ async function keeping(answer: Promise<Room>): Promise<boolean> {
 }
 
 /** refresh reads the board anew. */
-export const refresh = (): Promise<boolean> => keeping(ask("GET /api/room"));
+export const refresh = (person = ""): Promise<boolean> =>
+  keeping(ask("GET /api/room", person ? { query: { person } } : {}));
 
 /** furnish brings the demo room back, or takes it away. */
 export const furnish = (present: boolean): Promise<boolean> => keeping(ask("POST /api/demo", { in: { present } }));

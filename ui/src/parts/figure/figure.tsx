@@ -1,14 +1,15 @@
 /** The side view: the machine where it stands, the load ribbon along its contact's path, and what explains it. */
 
-import type { Frame } from "../../api.ts";
+import type { Body, Frame } from "../../api.ts";
 import { along, type Label, place } from "../../drawing/labels.ts";
 import { edge } from "../../drawing/ribbon.ts";
 import { onScreen } from "../../drawing/view.ts";
 import { force, mass } from "../../units.ts";
 import { words } from "../../words.ts";
 import { Arms, Forces, Gravity } from "./arms.tsx";
+import { BodyShape } from "./body.tsx";
 import { Guides, Lines, Links, Pins, Weights, Wheels } from "./machine.tsx";
-import { Here, RibbonShape, ThirdNames } from "./ribbon.tsx";
+import { Can, Here, RibbonShape, ThirdNames } from "./ribbon.tsx";
 import { Axes, Ghost, Travels } from "./shown.tsx";
 import { type Layer, type Stage, screen } from "./stage.ts";
 
@@ -17,13 +18,15 @@ export interface FigureProps {
   show: ReadonlySet<Layer>;
   id: string; // of the hatching, once on a page
   trail?: Frame[]; // all poses, for the ways of load and contact
+  body?: { shape: Body; stale: boolean };
+  sticking?: number; // position
 }
 
 const contactOnly: ReadonlySet<string> = new Set(["contact"]);
 const weightOnly: ReadonlySet<string> = new Set(["weight"]);
 
 /** Figure is an SVG group; the svg element about it belongs to whoever shows it. */
-export function Figure({ stage, show, id, trail }: FigureProps) {
+export function Figure({ stage, show, id, trail, body, sticking }: FigureProps) {
   const arms = new Set<string>();
   if (show.has("arms") || show.has("loadArm")) arms.add("load");
   if (show.has("arms") || show.has("contactArm")) arms.add("contact");
@@ -37,6 +40,8 @@ export function Figure({ stage, show, id, trail }: FigureProps) {
       </defs>
       {show.has("gravity") && <Gravity stage={stage} />}
       {show.has("ribbon") && <RibbonShape laid={stage.laid} hatch={id} band={show.has("band")} />}
+      {body && <BodyShape stage={stage} body={body.shape} stale={body.stale} />}
+      {show.has("ribbon") && <Can laid={stage.laid} sticking={sticking} />}
       {show.has("ribbon") && <ThirdNames laid={stage.laid} />}
       {show.has("ghost") && trail && <Ghost stage={stage} trail={trail} />}
       <Guides stage={stage} />

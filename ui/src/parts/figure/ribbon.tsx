@@ -1,8 +1,8 @@
 /** The load ribbon: full where it is sure, hatched where it is not, cut at the thirds. */
 
-import { area, head, polyline, segment } from "../../drawing/path.ts";
+import { area, head, polygon, polyline, segment } from "../../drawing/path.ts";
 import { add, length, sub, times } from "../../drawing/place.ts";
-import { edge, edges, type Laid, runs, sure } from "../../drawing/ribbon.ts";
+import { edge, edges, type Laid, mostCan, runs, sure } from "../../drawing/ribbon.ts";
 import { words } from "../../words.ts";
 
 export function RibbonShape({ laid, hatch, band }: { laid: Laid; hatch: string; band: boolean }) {
@@ -70,6 +70,36 @@ function Way({ laid }: { laid: Laid }) {
       <path class="way-head" d={head(from, tip, 12)} />
       <circle class="way-start" cx={start[0]} cy={start[1]} r={4.5} />
     </>
+  );
+}
+
+/** Can is the outline of what the person can produce, and where the load comes nearest to it. */
+export function Can({ laid, sticking }: { laid: Laid; sticking: number | undefined }) {
+  const can = laid.ribbon.can;
+  if (!can) return null;
+  const most = mostCan * laid.full;
+  const outline = runs(can)
+    .map((run) => polyline(edges({ ...laid, full: most }, run, (k) => Math.min(can[k]!, most))))
+    .join("");
+  const at =
+    sticking === undefined || Number.isNaN(laid.ribbon.force[sticking])
+      ? null
+      : edge(laid, sticking, laid.ribbon.force[sticking]!);
+  return (
+    <g class="can">
+      <path class="outline" d={outline} />
+      {at && (
+        <path
+          class="sticking"
+          d={polygon([
+            [at[0], at[1] - 8],
+            [at[0] + 8, at[1]],
+            [at[0], at[1] + 8],
+            [at[0] - 8, at[1]],
+          ])}
+        />
+      )}
+    </g>
   );
 }
 

@@ -1,6 +1,6 @@
 /** What has been answered while a machine is built, and the requests it makes. */
 
-import type { Build, Family, Measured, NamedNumber, NamedPlace, Photo, Pixel, Survey } from "../../api.ts";
+import type { Build, Family, NamedNumber, NamedPlace, Photo, PhotoSide, Pixel, Survey, Surveyed } from "../../api.ts";
 
 export type ScaleKind = "plate" | "line" | "rectangle";
 
@@ -14,6 +14,8 @@ export interface Answers {
   width: number;
   height: number;
   plus: number;
+  nearer: number; // how far what is known stands in front of the plane of motion
+  near: PhotoSide | "";
   plumb: Pixel[];
   mirror: boolean;
   points: (Pixel | null)[]; // by the family's questions; null is not answered
@@ -33,6 +35,8 @@ export function blank(family: Family, name: string): Answers {
     width: 0.6,
     height: 0.4,
     plus: 0.002,
+    nearer: 0,
+    near: "",
     plumb: [],
     mirror: false,
     points: family.points.map(() => null),
@@ -48,7 +52,7 @@ export function scaleNeeds(kind: ScaleKind): [number, number] {
   return kind === "rectangle" ? [4, 4] : [5, 12];
 }
 
-/** surveyOf returns the request that measures everything tapped: points first, then the cam. */
+/** surveyOf returns the request that measures everything tapped. */
 export function surveyOf(a: Answers): Survey {
   if (!a.photo) throw new Error("no photo to measure on");
   const tapped = a.points.filter((p): p is Pixel => p !== null);
@@ -56,38 +60,41 @@ export function surveyOf(a: Answers): Survey {
     width: a.photo.width,
     height: a.photo.height,
     mirror: a.mirror,
-    points: [...tapped, ...a.cam],
+    points: tapped,
   };
   const taps = a.scaleTaps;
-  if (a.scale === "plate") survey.plate = { rim: taps, diameter: a.diameter, plus: a.plus };
-  else if (a.scale === "line") survey.scale = { from: taps[0]!, to: taps[1]!, length: a.length, plus: a.plus };
+  if (a.scale === "plate") survey.plate = { rim: taps, diameter: a.diameter, plus: a.plus, nearer: a.nearer };
+  else if (a.scale === "line")
+    survey.scale = { from: taps[0]!, to: taps[1]!, length: a.length, plus: a.plus, nearer: a.nearer };
   else
     survey.rectangle = {
       corners: taps.slice(0, 4) as [Pixel, Pixel, Pixel, Pixel],
       width: a.width,
       height: a.height,
       plus: a.plus,
+      nearer: a.nearer,
     };
+  if (a.near) survey.near = a.near;
+  if (a.cam.length) survey.outline = a.cam;
   if (a.plumb.length === 2) survey.plumb = [a.plumb[0]!, a.plumb[1]!];
   if (tapped[0]) survey.origin = tapped[0];
   return survey;
 }
 
-/** buildOf returns the request that makes the sheet, from places measured in the order of surveyOf. */
-export function buildOf(family: Family, a: Answers, places: readonly Measured[], measured: string): Build {
+/** buildOf returns the request that makes the sheet, from what was measured by surveyOf. */
+export function buildOf(family: Family, a: Answers, surveyed: Surveyed, measured: string): Build {
   const points: NamedPlace[] = [];
   let i = 0;
   family.points.forEach((asked, k) => {
     if (a.points[k] === null) return;
-    const place = places[i++];
+    const place = surveyed.places[i++];
     if (place) points.push({ name: asked.name, at: place.at, plus: place.plus });
   });
-  const cam = places.slice(i);
   return {
     name: a.name,
     points,
     values: a.values,
-    ...(cam.length ? { cam: [...cam] } : {}),
+    ...(surveyed.outline.length ? { cam: surveyed.outline } : {}),
     measured,
     look: { frames: "all", structure: true },
   };

@@ -44,14 +44,17 @@ export function PhotoBuild({ family }: { family: Family }) {
   };
   const look = async () => {
     await measure();
-    const build = buildOf(family, answers.value, surveyed.value!.places, words.build.measured);
+    const build = buildOf(family, answers.value, surveyed.value!, words.build.measured);
     preview.value = await ask("POST /api/families/{id}", { path: { id: family.id }, in: build });
     usable(preview.value);
   };
   const turn = (by: 1 | -1) =>
     guarded(async () => {
       const to = steps[steps.indexOf(step.value) + by]!;
-      if (by > 0 && step.value === "scale") await measure(); // a scale that cannot be is told at once
+      if (by > 0 && step.value === "scale") {
+        await measure(); // a scale that cannot be is told at once
+        if (surveyed.value?.ambiguous && !answers.value.near) return; // the next question is which side was nearer
+      }
       if (to === "done") await look();
       step.value = to;
     });
@@ -223,7 +226,7 @@ interface GuideProps {
 function Guide({ step, family, answers: a, change, surveyed }: GuideProps) {
   switch (step) {
     case "scale":
-      return <ScaleFields answers={a} change={change} />;
+      return <ScaleFields answers={a} change={change} ambiguous={surveyed?.ambiguous ?? false} />;
     case "plumb":
       return (
         <>

@@ -1,5 +1,6 @@
 /** What in the photo has a known size. */
 
+import type { PhotoSide } from "../../api.ts";
 import { Choice } from "../../parts/choice.tsx";
 import { Stepper } from "../../parts/stepper.tsx";
 import { units } from "../../state/taste.ts";
@@ -13,12 +14,15 @@ const hints: Record<ScaleKind, string> = {
   rectangle: words.build.rectangleHint,
 };
 
+const sides = Object.entries(words.build.sides).map(([value, name]) => ({ value, name }));
+
 interface ScaleFieldsProps {
   answers: Answers;
   change: (part: Partial<Answers>) => void;
+  ambiguous: boolean; // the photo could have been taken from either side
 }
 
-export function ScaleFields({ answers: a, change }: ScaleFieldsProps) {
+export function ScaleFields({ answers: a, change, ambiguous }: ScaleFieldsProps) {
   const wanted = Math.max(0, scaleNeeds(a.scale)[0] - a.scaleTaps.length);
   return (
     <>
@@ -45,6 +49,15 @@ export function ScaleFields({ answers: a, change }: ScaleFieldsProps) {
         <Length name={words.build.height} value={a.height} set={(height) => change({ height })} />
       )}
       <Length name={words.build.plus} value={a.plus} set={(plus) => change({ plus })} />
+      <Length name={words.build.nearer} value={a.nearer} set={(nearer) => change({ nearer })} />
+      {(ambiguous || a.near) && (
+        <Choice
+          label={words.build.near}
+          options={sides}
+          value={a.near}
+          choose={(v) => change({ near: v as PhotoSide })}
+        />
+      )}
       <p class="faint" role="status">
         {wanted ? words.build.tooFew(wanted) : ""}
       </p>

@@ -4,7 +4,7 @@ import { signal, useSignal } from "@preact/signals";
 import { useEffect, useMemo, useRef } from "preact/hooks";
 import type { Edit } from "../../api.ts";
 import { type Place, sub } from "../../drawing/place.ts";
-import { type Laid, ribbonOf } from "../../drawing/ribbon.ts";
+import { type Laid, ribbonOf, withPerson } from "../../drawing/ribbon.ts";
 import { onGround, onScreen, panned, pinched, type Size, type View, within, zoomed } from "../../drawing/view.ts";
 import { Figure } from "../../parts/figure/figure.tsx";
 import type { Layer, Stage } from "../../parts/figure/stage.ts";
@@ -12,6 +12,7 @@ import { fingers, type Grip, type Touched } from "../../parts/pointers.ts";
 import { useSize } from "../../parts/size.ts";
 import type { Bench } from "../../state/bench.ts";
 import { kept, units } from "../../state/taste.ts";
+import { trainee } from "../../state/trainee.ts";
 import { words } from "../../words.ts";
 import { Backdrop } from "./backdrop.tsx";
 import { HandleMarks } from "./handlemarks.tsx";
@@ -66,7 +67,11 @@ function Drawn({ bench, size }: { bench: Bench; size: Size }) {
 
   if (!view || !fitted || !scales || !frame || !drawing || !shown?.curve)
     return <p class="board-wait faint">{words.loading}</p>;
-  const ribbon = ribbonOf(shown.curve, "lifting", shown.band);
+  // while something moves under the finger the person stands as before
+  const settled = bench.settled.value;
+  const person = shown.person ?? null;
+  const body = frame.body ?? settled?.frames.find((f) => f.position === frame.position)?.body ?? null;
+  const ribbon = withPerson(ribbonOf(shown.curve, "lifting", shown.band), person);
   const laid: Laid = { ribbon, view, perNewton: scales.perNewton, full: scales.full * 2.2 };
   const stage: Stage = { drawing, frame, laid, view, size, units: units.value };
   const show = new Set<Layer>(["ribbon", ...layers.value]);
@@ -90,7 +95,14 @@ function Drawn({ bench, size }: { bench: Bench; size: Size }) {
         onWheel={turn}
       >
         <g id="machine-figure">
-          <Figure stage={stage} show={show} id="unsure" trail={trail} />
+          <Figure
+            stage={stage}
+            show={show}
+            id="unsure"
+            trail={trail}
+            {...(body && trainee.value ? { body: { shape: body, stale: !frame.body } } : {})}
+            {...(person?.sticking !== null && person?.sticking !== undefined ? { sticking: person.sticking } : {})}
+          />
         </g>
         {mode.value === "alter" && <HandleMarks bench={bench} handles={handles} held={held} view={view} />}
         {held.value?.touch && <Loupe at={onScreen(view, held.value.to)} size={size} of="machine-figure" />}

@@ -1,6 +1,6 @@
 /** The curve of the machine, with its band, both ways of friction, and the curve before the change. */
 
-import type { Band, Curve } from "../../api.ts";
+import type { Band, Curve, PersonOnMachine } from "../../api.ts";
 import { at, ceiling, ribbonOf } from "../../drawing/ribbon.ts";
 import { axesOf, Chart, Legend, type Series } from "../../parts/chart.tsx";
 import type { Bench } from "../../state/bench.ts";
@@ -17,7 +17,7 @@ export function CurveView({ bench }: { bench: Bench }) {
   if (!curve) return null;
   const before = bench.trial.value ? bench.settled.value?.curve : null;
   const band = layers.value.includes("band") ? shown.band : null;
-  const series = seriesOf(curve, before ?? null, band?.phase === "holding");
+  const series = seriesOf(curve, before ?? null, band?.phase === "holding", shown.person);
   const entries = series.map((s) => ({ name: s.name, look: s.look }));
   // a first-order band of a machine with friction is that of holding it still
   if (band)
@@ -29,7 +29,7 @@ export function CurveView({ bench }: { bench: Bench }) {
         band={band ? { low: numbers(band.low), high: numbers(band.high) } : null}
         cursor={{ x: curve.travel[bench.position.value] ?? 0, readings: [curve.lift[bench.position.value] ?? null] }}
         length={Math.max(curve.travel.at(-1) ?? 0, before?.travel.at(-1) ?? 0)}
-        most={1.1 * ceiling(ribbonOf(curve, "lifting", band))}
+        most={(shown.person ? 1.6 : 1.1) * ceiling(ribbonOf(curve, "lifting", band))}
         {...axesOf(units.value)}
         label={words.chart.label(shown.name)}
         scrub={(share) => (bench.share.value = share)}
@@ -39,7 +39,7 @@ export function CurveView({ bench }: { bench: Bench }) {
   );
 }
 
-function seriesOf(curve: Curve, before: Curve | null, holding: boolean): Series[] {
+function seriesOf(curve: Curve, before: Curve | null, holding: boolean, person: PersonOnMachine | null): Series[] {
   const out: Series[] = [{ name: words.phases.lifting, look: "lift", x: curve.travel, y: numbers(curve.lift) }];
   const friction = curve.rubs && layers.value.includes("friction");
   const line = (name: string, look: string, column: (number | null)[]): Series => ({
@@ -50,6 +50,7 @@ function seriesOf(curve: Curve, before: Curve | null, holding: boolean): Series[
   });
   if (friction) out.push(line(words.phases.lowering, "lower", curve.lower));
   if (curve.rubs && (friction || holding)) out.push(line(words.phases.holding, "hold", curve.hold));
+  if (person) out.push(line(words.person.canLabel, "can", person.can));
   if (before) out.push({ name: words.chart.before, look: "before", x: before.travel, y: numbers(before.lift) });
   return out;
 }

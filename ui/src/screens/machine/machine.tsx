@@ -6,6 +6,7 @@ import { BackLink } from "../../parts/backlink.tsx";
 import { Choice } from "../../parts/choice.tsx";
 import { Menu } from "../../parts/menu.tsx";
 import { Notice, ProblemList, TroubleNote } from "../../parts/notes.tsx";
+import { PersonPicker } from "../../parts/personpicker.tsx";
 import { Tabs } from "../../parts/tabs.tsx";
 import { useWide } from "../../parts/wide.ts";
 import { Bench } from "../../state/bench.ts";
@@ -13,17 +14,19 @@ import { Player } from "../../state/player.ts";
 import { remove } from "../../state/room.ts";
 import { go, write } from "../../state/route.ts";
 import { pounds } from "../../state/taste.ts";
+import { trainee } from "../../state/trainee.ts";
 import { words } from "../../words.ts";
 import { Board, type Mode, mode } from "./board.tsx";
 import { ConflictDialog } from "./conflict.tsx";
 import { CurveView } from "./curve.tsx";
 import { MeasurePane } from "./measure.tsx";
+import { PersonPane } from "./person.tsx";
 import { SetPane } from "./set.tsx";
 import { SheetPane } from "./sheet.tsx";
 import { StrokeBar } from "./stroke.tsx";
 import { WhyPane } from "./why.tsx";
 
-type Tab = "curve" | "set" | "measure" | "why" | "sheet";
+type Tab = "curve" | "person" | "set" | "measure" | "why" | "sheet";
 const tab = signal<Tab>("curve");
 
 export function MachineScreen({ id }: { id: string }) {
@@ -36,7 +39,15 @@ export function MachineScreen({ id }: { id: string }) {
     },
     [bench, player],
   );
-  useEffect(() => pounds.subscribe(() => bench.sheet.value && bench.again()), [bench]);
+  useEffect(() => {
+    const again = () => {
+      if (bench.sheet.value) bench.again();
+    };
+    const stops = [pounds.subscribe(again), trainee.subscribe(again)];
+    return () => {
+      for (const stop of stops) stop();
+    };
+  }, [bench]);
   const trouble = bench.trouble.value;
   return (
     <div class="machine-screen" onKeyDown={(e) => shortcut(e, bench)}>
@@ -157,8 +168,9 @@ function Mends({ bench }: { bench: Bench }) {
       ) : bench.notice.value ? (
         <Notice text={bench.notice.value} />
       ) : (
-        <p class="board-says faint">{words.machine.modeHints[mode.value]}</p>
+        <p class="board-says faint wide-only">{words.machine.modeHints[mode.value]}</p>
       )}
+      <PersonPicker />
     </div>
   );
 }
@@ -168,6 +180,7 @@ function Right({ bench }: { bench: Bench }) {
   const all = words.machine.tabs;
   const tabs: { value: Tab; name: string }[] = [
     ...(wide ? [] : [{ value: "curve" as Tab, name: all.curve }]),
+    ...(trainee.value ? [{ value: "person" as Tab, name: words.person.tab }] : []),
     { value: "set", name: all.set },
     { value: "measure", name: all.measure },
     { value: "why", name: all.why },
@@ -188,6 +201,7 @@ function Right({ bench }: { bench: Bench }) {
             </a>
           </div>
         )}
+        {open === "person" && <PersonPane bench={bench} />}
         {open === "set" && <SetPane bench={bench} />}
         {open === "measure" && <MeasurePane bench={bench} />}
         {open === "why" && (

@@ -2,8 +2,8 @@
 
 import { useRef } from "preact/hooks";
 import type { Preview } from "../../api.ts";
-import { type Box, distance } from "../../drawing/place.ts";
-import { ceiling, fitWith, ribbonOf } from "../../drawing/ribbon.ts";
+import { around, type Box, distance, type Place } from "../../drawing/place.ts";
+import { ceiling, fitWith, ribbonOf, withPerson } from "../../drawing/ribbon.ts";
 import { onScreen, type Size, type View } from "../../drawing/view.ts";
 
 /** ribbonShare is the greatest width of the ribbon over the lesser side of its picture. */
@@ -20,16 +20,29 @@ export interface Scales {
 /** scalesFor fits the preview into the size. */
 export function scalesFor(p: Preview, size: Size): Scales | null {
   if (!p.curve || !p.drawing) return null;
-  const ribbon = ribbonOf(p.curve, "lifting", p.band);
+  const ribbon = withPerson(ribbonOf(p.curve, "lifting", p.band), p.person);
   const full = ceiling(ribbon);
   const wide = ribbonShare * Math.min(size.width, size.height);
-  const box: Box = { low: p.drawing.low, high: p.drawing.high };
+  const machine: Box = { low: p.drawing.low, high: p.drawing.high };
+  const box = around([machine.low, machine.high, ...bodyCorners(p)])!;
   return {
     view: fitWith(box, ribbon, wide, full, { ...size, height: size.height - foot }, edge),
     full,
     perNewton: wide / full,
   };
 }
+
+/** bodyCorners lists the corners of the segments of the person in all poses. */
+function bodyCorners(p: Preview): Place[] {
+  return p.frames.flatMap((f) =>
+    (f.body?.segments ?? []).flatMap((s): Place[] => [...corners(s.from, s.near), ...corners(s.to, s.far)]),
+  );
+}
+
+const corners = (p: Place, r: number): Place[] => [
+  [p[0] - r, p[1] - r],
+  [p[0] + r, p[1] + r],
+];
 
 /** useScales returns the scales of the stored machine. They change only when they have to. */
 export function useScales(settled: Preview | null, size: Size | null): Scales | null {
