@@ -11,9 +11,9 @@ import (
 const (
 	// steep is a tilt in rad past which the photo is better taken again.
 	steep = 25 * planar.Degree
-	// close is a distance in m below which what stands in front of the plane
+	// nearby is a distance in m below which what stands in front of the plane
 	// reads wrong by more than 4 % for each 100 mm.
-	close = 2.5
+	nearby = 2.5
 	// shaky is the misfit past which known sizes contradict each other.
 	shaky = 2.5
 	// sideways is a tilt in rad that shows which side is nearer.
@@ -86,7 +86,7 @@ func (p *Plane) sayParallax(in quantity.System) string {
 	}
 	s := fmt.Sprintf("The camera stood about %s away. What is %s in front of the plane of motion is measured %.1f %% too large, what is behind it too small.",
 		written(d, in), written(offset, in), 100*offset/(d-offset))
-	if d < close {
+	if d < nearby {
 		s += " Stand further off and zoom in."
 	}
 	return s

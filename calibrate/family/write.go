@@ -38,20 +38,20 @@ func (e *editor) value(v *ValueAsk, q quantity.Quantity) {
 	if q.Unit.For(quantity.Imperial) == q.Unit {
 		unit, step = quantity.Pound, 2*v.Step
 	}
-	steps := steps(q.In(unit), step)
+	loads := ladderThrough(q.In(unit), step)
 	in := func(x float64) string { return quantity.Of(x, 0, unit).String() }
 	e.set("settings."+v.setting+".default", q.String())
-	e.set("settings."+v.setting+".range.from", in(steps.from))
-	e.set("settings."+v.setting+".range.to", in(steps.to))
+	e.set("settings."+v.setting+".range.from", in(loads.from))
+	e.set("settings."+v.setting+".range.to", in(loads.to))
 	e.set("settings."+v.setting+".range.step", in(step))
 }
 
 // ladder is a range of loads.
 type ladder struct{ from, to float64 }
 
-// steps returns a range on one of whose steps the load lies: what is left over
+// ladderThrough returns a range on one of whose steps the load lies: what is left over
 // of it by whole steps is what cannot be taken off.
-func steps(load, step float64) ladder {
+func ladderThrough(load, step float64) ladder {
 	const above = 80
 	k := math.Floor(load/step + 1e-9)
 	from := math.Round((load-k*step)*1e9) / 1e9
