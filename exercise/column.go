@@ -25,7 +25,7 @@ type Column struct {
 	Effort    []float64      // |Moment| over Available
 	Low, High []float64      // effort of somebody stronger, or weaker, within the band of the strength
 	Stretched []bool         // the strength is taken beyond the angles or speeds that its source tested
-	Untested  []bool         // so far beyond that there is no figure
+	Untested  []bool         // so far that there is no figure
 	Source    reference.Source
 	Weakest   reference.Mark // of the strengths used
 	Rescaled  bool           // a measurement of this person sets the level
@@ -83,6 +83,7 @@ func (p *Phase) record(i int, x Exercise, st *stance, f float64, across [2]float
 		push = r3.Add(push, r3.Scale(across[k], st.push.across[k]))
 	}
 	p.Push[i] = push
+	untold := 0.0 // the most that a joint without a figure may be asked
 	for k := range p.Joints {
 		c, d := &p.Joints[k], &st.demands[k]
 		m := st.moment(k, f, across)
@@ -91,8 +92,9 @@ func (p *Phase) record(i int, x Exercise, st *stance, f float64, across [2]float
 		can := d.strength(m)
 		if can.Fallen {
 			c.noFigure(i)
-			if slices.Contains(x.Works(), c.Action[i]) {
-				p.Unknown[i] = fmt.Sprintf("%v is asked at %.0f°, so far beyond what was tested that there is no figure for it", c.Action[i], c.Angle[i].Degrees())
+			if most := abs(m) / can.Moment; slices.Contains(x.Works(), c.Action[i]) && most > untold {
+				untold = most
+				p.Unknown[i] = fmt.Sprintf("%v is asked at %.0f°, an angle for which no measured strength is known", c.Action[i], c.Angle[i].Degrees())
 			}
 			continue
 		}
@@ -108,12 +110,15 @@ func (p *Phase) record(i int, x Exercise, st *stance, f float64, across [2]float
 			p.Sticking, p.Limiting = i, k
 		}
 	}
+	if untold <= p.Effort[i] { // whatever that joint can do, another is the limit
+		p.Unknown[i] = ""
+	}
 	if p.Unknown[i] != "" {
 		p.Effort[i] = math.NaN()
 	}
 }
 
-// noFigure marks position i as beyond all that was tested.
+// noFigure marks position i as one where no strength can be told.
 func (c *Column) noFigure(i int) {
 	c.Stretched[i], c.Untested[i] = true, true
 	c.Effort[i], c.Low[i], c.High[i] = math.NaN(), math.NaN(), math.NaN()
@@ -132,8 +137,8 @@ func (p *Phase) sticksMore(k, i int) bool {
 // guess reports whether a strength beyond the angles its source tested is worth
 // nothing as a limit. The published curves of hip, knee and ankle are cosines
 // that fall to nothing in deep bends where nobody measured: near the tested
-// angles they are shown, marked, and name no sticking point; from half of their
-// top down they are no figure at all. Those of the upper body level off there
+// angles they are shown, marked, and name no sticking point; further down they
+// are no figure at all. Those of the upper body level off there
 // and are used, marked as they are.
 func (j Joint) guess(stretched bool) bool {
 	return stretched && (j == Hip || j == Knee || j == Ankle)

@@ -173,7 +173,7 @@ func (st *stance) at(part bandPart, tested bool) stance {
 	for i := range out.n {
 		for k := range out.demands[i].can {
 			can := &out.demands[i].can[k]
-			if tested && out.demands[i].joint.guess(can.Extrapolated) {
+			if tested && out.demands[i].joint.guess(can.Extrapolated || can.Fallen) {
 				out.demands[i].has[k] = false
 			}
 			switch part {

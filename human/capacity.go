@@ -14,9 +14,9 @@ type Available struct {
 	Source    reference.Source
 	// Extrapolated: the angle or speed is outside what the source tested.
 	Extrapolated bool
-	// Fallen: beyond what was tested the curve has moreover fallen below half of
-	// its greatest, and below the end of what was tested. Nobody knows that it
-	// falls so. Moment is held at that least and is no figure to show.
+	// Fallen: the formula of the curve has fallen to where it is not believed, a
+	// quarter of its greatest or, beyond what was tested, a half or the end of
+	// what was tested. Moment is held at that least and is no figure to show.
 	Fallen bool
 	// Rescaled: a measured point of this person sets the level.
 	Rescaled bool
@@ -109,14 +109,15 @@ func (c *Capacity) published(a Action, angle planar.Angle, speed float64) (Avail
 	out := Available{Low: math.Inf(1), Source: c.sources[a]}
 	for _, h := range halves {
 		level, spread := h.isometric(angle), h.spread(angle)
-		if least := h.least(min(max(angle, h.from), h.to)); level < least {
+		beyond := angle < h.from-touch || angle > h.to+touch
+		if least := h.least(min(max(angle, h.from), h.to), beyond); level < least {
 			level, out.Fallen = least, true
 		}
 		share, low, high := speedShare(h.curve, speed)
 		out.Moment += level * share / float64(len(halves))
 		out.Low = min(out.Low, low*max(0, level-spread))
 		out.High = max(out.High, high*(level+spread))
-		out.Extrapolated = out.Extrapolated || angle < h.from-touch || angle > h.to+touch || math.Abs(speed) > fastest
+		out.Extrapolated = out.Extrapolated || beyond || math.Abs(speed) > fastest
 	}
 	return out, true
 }

@@ -12,8 +12,10 @@ import (
 type curve interface {
 	isometric(angle planar.Angle) float64 // N·m, one limb
 	spread(angle planar.Angle) float64    // N·m, one standard deviation between people
-	least(edge planar.Angle) float64      // N·m, that it is believed to keep beyond the tested angle at edge
-	concentric(speed float64) float64     // share left, speed >= 0 in rad/s
+	// least is what it is believed to keep at an angle that was tested, or beyond
+	// one, N·m.
+	least(tested planar.Angle, beyond bool) float64
+	concentric(speed float64) float64 // share left, speed >= 0 in rad/s
 }
 
 // standing tells how good a curve is.
@@ -37,13 +39,20 @@ func (c legCurve) isometric(angle planar.Angle) float64 {
 	return c.share[0]*c.rows[0].Isometric(a, c.w, c.h) + c.share[1]*c.rows[1].Isometric(a, c.w, c.h)
 }
 
-// fallenShare is the share of a cosine's greatest moment below which, beyond
-// what was tested, it says more of cosines than of people. Own choice.
-const fallenShare = 0.5
+// Shares of a cosine's greatest moment below which it says more of cosines than
+// of people: a fitted cosine reaches nothing near the ends of what was tested,
+// where people still push. Own choice.
+const (
+	fallenWithin = 0.25
+	fallenBeyond = 0.5
+)
 
-func (c legCurve) least(edge planar.Angle) float64 {
+func (c legCurve) least(tested planar.Angle, beyond bool) float64 {
 	top := (c.share[0]*c.rows[0].C1 + c.share[1]*c.rows[1].C1) * c.w * c.h
-	return min(fallenShare*top, c.isometric(edge))
+	if !beyond {
+		return fallenWithin * top
+	}
+	return min(fallenBeyond*top, max(fallenWithin*top, c.isometric(tested)))
 }
 
 // spread joins what people differ by in level (C1) and in the angle of the peak
@@ -108,7 +117,7 @@ func (c armCurve) isometric(angle planar.Angle) float64 { return c.level * c.sha
 
 // least is nothing: the shapes level off, and the parabola of the bending elbow
 // keeps four fifths of its top to the ends of the joint's range.
-func (c armCurve) least(planar.Angle) float64 { return 0 }
+func (c armCurve) least(planar.Angle, bool) float64 { return 0 }
 
 func (c armCurve) spread(angle planar.Angle) float64 { return c.relSD * c.isometric(angle) }
 
