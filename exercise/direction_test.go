@@ -50,6 +50,37 @@ func TestDirectionIsSteady(t *testing.T) {
 	}
 }
 
+// TestEffortPassesOnce: that the greatest effort is above 1 for every force above
+// the first at which it is, which halving rests on. Along the path it is convex
+// in the force; the price on leaning takes the proof away, so it is tried.
+func TestEffortPassesOnce(t *testing.T) {
+	b, c := rower(t)
+	rng := rand.New(rand.NewPCG(3, 4))
+	passed := 0
+	for n := range 80 {
+		s, _ := anyPress(t, &b.Links, rng, -5*deg, 2)
+		var sta stance
+		if f := s.Place(&sta.placement, b, 0); !f.Placed() {
+			continue
+		}
+		s.face(&sta, b, pace{}, 0)
+		sta.capacities(c)
+		above := false
+		for f := 10.0; f < 2000; f *= 1.02 {
+			_, z := sta.leastEffort(f)
+			if above && z <= 1 {
+				t.Errorf("press %d: effort %.4f again at %.1f N", n, z, f)
+			}
+			if !above && z > 1 {
+				above, passed = true, passed+1
+			}
+		}
+	}
+	if passed < 40 {
+		t.Errorf("only %d presses reached an effort of 1", passed)
+	}
+}
+
 // TestLeastEffortAgainstOptimiser sets the corners and feet of leastEffort
 // against a general optimiser (gonum optimize, Nelder-Mead from several starts)
 // that knows only the efforts.

@@ -20,8 +20,15 @@
 //	lift.go                             strength from a known lift
 //	words.go  words_place.go  document.go  document_fill.go
 //
-// The fit files search the settings for one person, the population files count
-// whom of a survey a machine fits; both stand on Setup.Place.
+// The settings are searched for one person, and people of a survey counted whom
+// a machine fits; both stand on Setup.Place:
+//
+//	fit.go  fit_search.go  fit_workers.go             the search, all choices or climbing
+//	fit_trial.go  fit_load.go  fit_score.go           one choice: place, load, what is better
+//	fit_help.go  fit_words.go  fit_document.go        what would help; the telling
+//	population.go  population_count.go                people drawn, placed and counted
+//	population_cause.go                               what keeps the others out
+//	population_words.go  population_document.go
 //
 // # Frame, sides, signs
 //

@@ -53,8 +53,8 @@ func (p *Prediction) ForRepetitions(n int) (middle float64, band profile.Interva
 	return load * (1/e + 1/z) / 2, profile.Interval{Low: low / max(e, z), High: high / min(e, z)}, true
 }
 
-// predict finds the maximum by halving: the greatest effort at the best
-// direction is a convex function of the load, so it passes 1 once going up. It
+// predict finds the maximum by halving: the greatest effort at the direction
+// chosen for each load passes 1 once going up, see TestEffortPassesOnce. It
 // holds for a slow lift: neither speed nor inertia counts.
 func (r *Result) predict(sw *mechanism.Sweep) *Prediction {
 	p := &Prediction{}

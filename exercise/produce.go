@@ -18,8 +18,8 @@ const produceTolerance = 1e-3
 // force, and 0 at gaps and where the limb's own weight is already too much.
 // Strengths that are guesses are left out, as in a [Prediction].
 //
-// The greatest effort is convex in the force, so it passes 1 once going up.
-// Good to a part in a thousand.
+// The greatest effort passes 1 once as the force goes up, see
+// TestEffortPassesOnce. Good to a part in a thousand.
 func (r *Result) Producible() []float64 {
 	out := make([]float64, r.Setup.Len())
 	for i := range r.lifting {
@@ -69,7 +69,7 @@ func (r *Result) heldAtOne(i int) float64 {
 	return r.Lifting.Force[i] * m / now
 }
 
-// atOne returns where a convex function, below 1 at nothing, passes 1.
+// atOne returns where a function, below 1 at nothing, passes 1 for good.
 func atOne(most float64, effort func(float64) float64) float64 {
 	if effort(0) > 1 {
 		return 0
