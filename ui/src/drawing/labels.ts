@@ -20,7 +20,7 @@ const textHeight = 15; // px, of a line at 13 px
 const em = 13;
 
 /** widthOf estimates the width of a label in px: what a face of middling width takes. */
-export const widthOf = (text: string): number => text.length * em * 0.54 + 4;
+export const widthOf = (text: string, bold = false): number => text.length * em * (bold ? 0.72 : 0.56) + 4;
 
 /** away lists where a label may stand: direction from what it names, and how far. */
 const away: [number, number, number][] = [10, 22, 44, 70].flatMap((d) =>
@@ -45,7 +45,7 @@ export function place(labels: readonly Label[], size: Size, avoid: readonly Plac
   const taken: Box[] = [];
   const out: PlacedLabel[] = [];
   for (const label of labels) {
-    const wide = widthOf(label.text);
+    const wide = widthOf(label.text, label.bold);
     for (const [dx, dy, d] of away) {
       const x = label.at[0] + dx - (dx < -1 ? wide : Math.abs(dx) <= 1 ? wide / 2 : 0);
       const y = label.at[1] + dy + textHeight * 0.35;

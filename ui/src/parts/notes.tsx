@@ -4,12 +4,16 @@ import type { ComponentChildren } from "preact";
 import type { Problem, SheetProblem } from "../api.ts";
 import { words } from "../words.ts";
 
+/** sentence begins a message with a capital and ends it with a full stop. */
+export const sentence = (text: string): string =>
+  text.charAt(0).toUpperCase() + text.slice(1) + (/[.!?…]$/.test(text) ? "" : ".");
+
 export function TroubleNote({ problem, retry }: { problem: Problem; retry?: () => void }) {
   const message = problem.code === "refused" && !problem.message ? words.trouble.refused : problem.message;
   return (
     <div class="note warn" role="alert">
       <strong>{words.trouble.title}</strong>
-      <p>{message}</p>
+      <p>{sentence(message)}</p>
       {retry && (
         <button type="button" onClick={retry}>
           {words.trouble.retry}
@@ -34,7 +38,7 @@ export function ProblemList({ problems }: { problems: readonly SheetProblem[] })
     <ul class="problems">
       {problems.map((p) => (
         <li key={`${p.line} ${p.column} ${p.path} ${p.message}`}>
-          {p.line > 0 && <span class="where">{words.machine.line(p.line)}</span>} {p.message}
+          {p.line > 0 && <span class="where">{words.machine.line(p.line)}</span>} {sentence(p.message)}
         </li>
       ))}
     </ul>

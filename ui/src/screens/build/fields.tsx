@@ -60,6 +60,7 @@ export function ValueFields({ asks, values, change }: ValueFieldsProps) {
             step={v.step}
             change={(value) => change(values.map((old, k) => (k === i ? { ...old, value } : old)))}
           />
+          <p class="faint small">{v.hint}</p>
         </div>
       ))}
     </>

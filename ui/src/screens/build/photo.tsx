@@ -1,7 +1,7 @@
 /** Builds a machine from a photo: scale, plumb line, points, cam, numbers, look. */
 
 import { useSignal } from "@preact/signals";
-import { useRef } from "preact/hooks";
+import { useEffect, useRef } from "preact/hooks";
 import type { Family, Pixel, Preview, Problem, Surveyed } from "../../api.ts";
 import { TroubleNote } from "../../parts/notes.tsx";
 import { ask, troubleOf } from "../../server/client.ts";
@@ -67,6 +67,9 @@ export function PhotoBuild({ family }: { family: Family }) {
       );
     });
 
+  const at = step.value;
+  useEffect(() => document.getElementById("content")?.scrollTo(0, 0), [at]);
+
   if (!a.photo) {
     const take = (file: File) =>
       guarded(async () => {
@@ -96,8 +99,8 @@ export function PhotoBuild({ family }: { family: Family }) {
           />
         )}
         <div class="guide">
-          {trouble.value && <TroubleNote problem={trouble.value} />}
           <Guide step={step.value} family={family} answers={a} change={change} surveyed={surveyed.value} />
+          {trouble.value && <TroubleNote problem={trouble.value} />}
           <div class="row">
             {step.value !== "scale" && (
               <button type="button" disabled={busy.value} onClick={() => void turn(-1)}>

@@ -27,7 +27,8 @@ export interface PhotoBoardProps {
   move: (i: number, at: Pixel) => void;
 }
 
-const fingertip = 26; // px
+const fingertip = 26; // px, within which a mark is taken hold of
+const placing = 13; // px, the same while further marks are placed, which may stand close together
 
 /** up turns a pixel, whose second number goes down, into a place, whose second goes up, and back. */
 const up = (p: Pixel | Place): Place => [p[0], -p[1]];
@@ -57,7 +58,7 @@ function Drawn({ photo, marks, join, rim, more, place, move, size }: PhotoBoardP
     hold(at, e) {
       const near = marks.findIndex((m) => {
         const q = onScreen(view, up(m.at));
-        return Math.hypot(q[0] - at[0], q[1] - at[1]) < fingertip;
+        return Math.hypot(q[0] - at[0], q[1] - at[1]) < (more ? placing : fingertip);
       });
       if (near < 0 && !more) return holdPaper(camera, view, at);
       const start = near >= 0 ? marks[near]!.at : clamp(onGround(view, at));
@@ -136,6 +137,7 @@ function Drawn({ photo, marks, join, rim, more, place, move, size }: PhotoBoardP
         </g>
         {held.value?.touch && <Loupe at={onScreen(view, up(held.value.at))} size={size} of="photo-figure" />}
       </svg>
+      <p class="photo-hint">{words.build.nearerHint}</p>
       {camera.value && (
         <button type="button" class="fit" onClick={() => (camera.value = null)}>
           {words.machine.fit}

@@ -2,7 +2,7 @@
 
 import { useSignal } from "@preact/signals";
 import { useEffect, useMemo } from "preact/hooks";
-import type { Build, Family, Preview, Problem } from "../../api.ts";
+import type { Build, Family, NamedPlace, Place, PointAsk, Preview, Problem } from "../../api.ts";
 import { ProblemList, TroubleNote } from "../../parts/notes.tsx";
 import { Stepper } from "../../parts/stepper.tsx";
 import { ask, troubleOf } from "../../server/client.ts";
@@ -12,10 +12,14 @@ import { words } from "../../words.ts";
 import { put, usable } from "./build.tsx";
 import { BuildPreview, NameField, ValueFields } from "./fields.tsx";
 
+const tapePlus = 0.003; // m, ± of a tape held by hand
+
+const usual = (p: PointAsk): NamedPlace => ({ name: p.name, at: p.usual, plus: [tapePlus, tapePlus] });
+
 export function TapeBuild({ family }: { family: Family }) {
   const build = useSignal<Build>({
     name: `${words.build.usual}: ${family.name}`,
-    points: family.points.map((p) => ({ name: p.name, at: p.usual, plus: [0.003, 0.003] })),
+    points: family.points.filter((p) => !p.optional).map(usual),
     values: family.values.map((v) => ({ name: v.name, value: v.usual, plus: 0 })),
     look: {},
   });
@@ -45,7 +49,7 @@ export function TapeBuild({ family }: { family: Family }) {
   };
   return (
     <div class="build-grid">
-      <div>
+      <div class="build-shown">
         <BuildPreview preview={preview.value} />
         {trouble.value && <TroubleNote problem={trouble.value} />}
         {preview.value && <ProblemList problems={preview.value.problems} />}
@@ -53,13 +57,13 @@ export function TapeBuild({ family }: { family: Family }) {
       <div class="guide">
         <NameField value={asked.name} change={(name) => (build.value = { ...build.value, name })} />
         <p class="faint">{words.build.usualHint}</p>
-        {family.points.map((p, i) => (
+        {family.points.map((p) => (
           <PointRow
             ask={p}
-            at={asked.points[i]!.at}
+            at={asked.points.find((q) => q.name === p.name)?.at ?? null}
             change={(at) => {
-              const points = build.value.points.map((q, k) => (k === i ? { ...q, at } : q));
-              build.value = { ...build.value, points };
+              const others = build.value.points.filter((q) => q.name !== p.name);
+              build.value = { ...build.value, points: at ? [...others, { ...usual(p), at }] : others };
             }}
             key={p.name}
           />
@@ -78,15 +82,15 @@ export function TapeBuild({ family }: { family: Family }) {
 }
 
 interface PointRowProps {
-  ask: Family["points"][number];
-  at: [number, number];
-  change: (at: [number, number]) => void;
+  ask: PointAsk;
+  at: Place | null; // m; null while an optional one is left out
+  change: (at: Place | null) => void;
 }
 
 function PointRow({ ask: p, at, change }: PointRowProps) {
   const u = units.value.length;
   const step = units.value.imperial ? 0.25 : 5;
-  const field = (axis: 0 | 1, name: string) => (
+  const field = (at: Place, axis: 0 | 1, name: string) => (
     <Stepper
       label={`${p.name}, ${name}`}
       name={name}
@@ -103,8 +107,14 @@ function PointRow({ ask: p, at, change }: PointRowProps) {
       <p>
         <strong>{p.ask}</strong> <span class="faint small">{p.hint}</span>
       </p>
-      {field(0, words.build.forward)}
-      {field(1, words.build.up)}
+      {p.optional && (
+        <label class="check whole">
+          <input type="checkbox" checked={at !== null} onChange={() => change(at ? null : p.usual)} />
+          {words.build.known}
+        </label>
+      )}
+      {at && field(at, 0, words.build.forward)}
+      {at && field(at, 1, words.build.up)}
     </div>
   );
 }
