@@ -148,6 +148,30 @@ describe.each(Object.keys(sizes) as SizeName[])("a machine on a %s", (size) => {
     await leave(two);
   });
 
+  test("two devices that move different points both keep their change", async () => {
+    const one = await visit(browser, size, program.address);
+    await open(one.page, "Bow press");
+    const two = await visit(browser, size, program.address);
+    await open(two.page, "Bow press");
+    await tab(one.page, "Measure");
+    await tab(two.page, "Measure");
+    const field = (page: Page, name: string) => page.getByRole("textbox", { name, exact: true });
+    await field(one.page, "horn, forward").fill("701 ± 10 mm");
+    await one.page.keyboard.press("Enter");
+    await expect.poll(() => one.page.getByRole("button", { name: "Undo" }).isEnabled()).toBe(true);
+    await field(two.page, "horn, up").fill("1302 ± 10 mm");
+    await two.page.keyboard.press("Enter");
+    await expect.poll(() => field(two.page, "horn, forward").inputValue()).toBe("701 ± 10 mm");
+    expect(await field(two.page, "horn, up").inputValue()).toBe("1302 ± 10 mm");
+    expect(await two.page.locator(".board-head [role=status]").textContent()).not.toBe(""); // it says so
+    for (let i = 0; i < 2; i++) {
+      await two.page.getByRole("button", { name: "Undo" }).click();
+      await expect.poll(() => two.page.locator(".machine-head").getAttribute("data-saving")).toBe("no");
+    }
+    await leave(one);
+    await leave(two);
+  });
+
   test("another tab of the same browser follows by itself", async () => {
     const one = await visit(browser, size, program.address);
     await open(one.page, "Heel raise");

@@ -23,7 +23,7 @@ export const metric: Units = {
 
 export const imperial: Units = {
   imperial: true,
-  force: { unit: "lb", perUnit: pound * standardGravity },
+  force: { unit: "lbf", perUnit: pound * standardGravity },
   travel: { unit: "in", perUnit: inch },
   length: { unit: "in", perUnit: inch, digits: 2 },
   mass: { unit: "lb", perUnit: pound },

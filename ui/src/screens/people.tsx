@@ -54,8 +54,10 @@ function usePerson(card: SheetCard) {
     try {
       await work();
       trouble.value = null;
+      return true;
     } catch (err) {
       trouble.value = troubleOf(err);
+      return false;
     }
   };
   const understand = async (text: string, edits: Edit[] = []) => {
@@ -74,9 +76,10 @@ function usePerson(card: SheetCard) {
       await understand(saved.sheet.text);
       await refresh(trainee.value);
     });
-  /** change stores one number; what cannot be understood is told, and not stored. */
+  /** change stores one number and reports whether it could; what cannot be understood is told, and not stored. */
   const change = (path: string, text: string) =>
     guarded(async () => {
+      if (person.value?.entries.some((e) => e.path === path && e.text === text)) return;
       const tried = await ask("POST /api/person", {
         in: { text: sheet.value?.text ?? "", edits: [{ value: { path, text } }], look: {} },
       });
@@ -106,7 +109,7 @@ function Person({ card }: { card: SheetCard }) {
             {known.entries
               .filter((e) => e.path !== "steelyard")
               .map((e) => (
-                <Entry entry={e} change={(next) => void p.change(e.path, next)} key={e.path} />
+                <Entry entry={e} change={(next) => p.change(e.path, next)} key={e.path} />
               ))}
           </div>
           <div>
@@ -151,15 +154,24 @@ function Person({ card }: { card: SheetCard }) {
   );
 }
 
-function Entry({ entry, change }: { entry: SheetEntry; change: (text: string) => void }) {
+interface EntryProps {
+  entry: SheetEntry;
+  change: (text: string) => Promise<boolean>;
+}
+
+/** Entry is one number of the sheet. What is refused stays in the field, to be mended. */
+function Entry({ entry, change }: EntryProps) {
+  const refused = useSignal<string | null>(null);
   return (
     <label class="entry">
       <span>{entry.path.replaceAll("_", " ").replaceAll(".", ", ")}</span>
       <input
         type="text"
-        value={entry.text}
-        onChange={(e) => {
-          if (e.currentTarget.value !== entry.text) change(e.currentTarget.value);
+        value={refused.value ?? entry.text}
+        aria-invalid={refused.value !== null}
+        onChange={async (e) => {
+          const text = e.currentTarget.value;
+          refused.value = (await change(text)) ? null : text;
         }}
       />
     </label>

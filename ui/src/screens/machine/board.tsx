@@ -131,7 +131,7 @@ function Rule({ view, perNewton }: { view: View; perNewton: number }) {
       <svg width={Math.max(4, newtons * perNewton)} height="8" class="rule-force">
         <rect width={Math.max(4, newtons * perNewton)} height="8" />
       </svg>
-      {u.imperial ? "50 lb" : "100 N"}
+      {u.imperial ? "50 lbf" : "100 N"}
     </p>
   );
 }

@@ -3,6 +3,7 @@
 import type { Band, Curve, PersonOnMachine } from "../../api.ts";
 import { at, ceiling, ribbonOf } from "../../drawing/ribbon.ts";
 import { axesOf, Chart, Legend, type Series } from "../../parts/chart.tsx";
+import { Scroll } from "../../parts/scroll.tsx";
 import type { Bench } from "../../state/bench.ts";
 import { units } from "../../state/taste.ts";
 import { force, ratio, travel } from "../../units.ts";
@@ -64,7 +65,7 @@ export function CurveTable({ bench }: { bench: Bench }) {
   return (
     <details class="curve-table">
       <summary>{words.chart.table}</summary>
-      <div class="scroll">
+      <Scroll label={words.chart.table}>
         <table>
           <thead>
             <tr>
@@ -81,7 +82,7 @@ export function CurveTable({ bench }: { bench: Bench }) {
             ))}
           </tbody>
         </table>
-      </div>
+      </Scroll>
     </details>
   );
 }

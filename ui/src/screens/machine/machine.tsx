@@ -99,7 +99,7 @@ function Head({ bench }: { bench: Bench }) {
     if (await remove(sheet.id, sheet.revision)) go({ screen: "room" });
   };
   return (
-    <div class="machine-head">
+    <div class="machine-head" data-saving={bench.saving.value ? "yes" : "no"}>
       <BackLink to={{ screen: "room" }} label={words.machine.back} />
       <h1>{name}</h1>
       <div class="machine-actions">

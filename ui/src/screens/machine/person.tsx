@@ -3,6 +3,7 @@
 import type { JointColumn, MuscleRange, PersonOnMachine } from "../../api.ts";
 import { at } from "../../drawing/ribbon.ts";
 import { Chart, Legend, type Series } from "../../parts/chart.tsx";
+import { Scroll } from "../../parts/scroll.tsx";
 import type { Bench } from "../../state/bench.ts";
 import { units } from "../../state/taste.ts";
 import { fixed, mass, percent } from "../../units.ts";
@@ -131,7 +132,7 @@ function Muscles({ muscles }: { muscles: readonly MuscleRange[] }) {
     <>
       <h2>{words.person.muscles}</h2>
       <p class="faint small">{words.person.musclesHint}</p>
-      <div class="scroll">
+      <Scroll label={words.person.muscles}>
         <table class="muscles">
           <thead>
             <tr>
@@ -154,7 +155,7 @@ function Muscles({ muscles }: { muscles: readonly MuscleRange[] }) {
             ))}
           </tbody>
         </table>
-      </div>
+      </Scroll>
     </>
   );
 }

@@ -1,0 +1,91 @@
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { accessible, launch, leave, open, type SizeName, shot, sizes, visit } from "./browser.ts";
+import { Program } from "./program.ts";
+
+const program = new Program();
+let browser: Browser;
+
+beforeAll(async () => {
+  browser = await launch();
+  await program.start();
+});
+
+afterAll(async () => {
+  await browser.close();
+  await program.end();
+});
+
+describe.each(Object.keys(sizes) as SizeName[])("a person on a %s", (size) => {
+  test("is put on a machine and taken off again", async () => {
+    const v = await visit(browser, size, program.address);
+    await open(v.page, "Bow press");
+    expect(await v.page.locator(".body").count()).toBe(0);
+    await v.page.getByRole("combobox", { name: "On it" }).selectOption({ label: "the stroke" });
+    await v.page.locator(".body .segment.works").first().waitFor();
+    await v.page.locator(".can .outline").waitFor();
+    await shot(v, "person");
+    await v.page.getByRole("tab", { name: "Person" }).click();
+    await v.page.locator(".muscles tbody tr").first().waitFor();
+    // seated press: elbow and shoulder work, so the arm of the body is drawn as working
+    expect(await v.page.locator(".body .segment.works").count()).toBe(2);
+    await accessible(v.page);
+    await shot(v, "person-pane");
+    await v.page.getByRole("combobox", { name: "On it" }).selectOption({ label: "Nobody" });
+    await expect.poll(() => v.page.locator(".body").count()).toBe(0);
+    await leave(v);
+  });
+
+  test("sorts the room by what fits", async () => {
+    const v = await visit(browser, size, program.address);
+    await v.page.locator(".card").first().waitFor();
+    await v.page.getByRole("combobox", { name: "On it" }).selectOption({ label: "the stroke" });
+    await v.page.locator(".fit-lines").first().waitFor();
+    await v.page.getByRole("radio", { name: "Fit" }).check({ force: true });
+    await accessible(v.page);
+    await shot(v, "room-fit");
+    await leave(v);
+  });
+
+  test("is added, understood, changed and removed", async () => {
+    const v = await visit(browser, size, program.address);
+    await v.page.locator(".card").first().waitFor();
+    await v.page.goto(`${program.base}#/people`);
+    const people = v.page.locator(".people-list > li");
+    await people.first().waitFor();
+    const before = await people.count();
+    await v.page.getByRole("button", { name: "Add a person" }).click();
+    await expect.poll(() => people.count()).toBe(before + 1);
+    await v.page.getByText("the stroke", { exact: true }).click();
+    const height = v.page.getByRole("textbox", { name: "height", exact: true });
+    await height.waitFor();
+    await height.fill("tall");
+    await height.blur();
+    await v.page.getByRole("alert").waitFor();
+    await height.fill("5 ft 10 in");
+    await height.blur();
+    await expect.poll(() => v.page.getByRole("alert").count()).toBe(0);
+    expect(await height.inputValue()).toBe("5 ft 10 in");
+    await accessible(v.page);
+    await shot(v, "people");
+    await leave(v);
+  });
+});
+
+test("the page in the dark, in pounds and inches", async () => {
+  for (const size of Object.keys(sizes) as SizeName[]) {
+    const v = await visit(browser, size, program.address);
+    await v.page.locator(".card").first().waitFor();
+    await v.page.getByLabel("How the page looks").click();
+    await v.page.getByRole("radio", { name: "Dark" }).check({ force: true });
+    await v.page.getByRole("radio", { name: "Imperial" }).check({ force: true });
+    await accessible(v.page);
+    await shot(v, "room-dark");
+    await v.page.keyboard.press("Escape");
+    await open(v.page, "Quarter tackle");
+    expect(await v.page.locator(".here-text strong").textContent()).toContain("lb");
+    await accessible(v.page);
+    await shot(v, "machine-dark");
+    await leave(v);
+  }
+});
