@@ -120,6 +120,28 @@ describe.each(Object.keys(sizes) as SizeName[])("a machine on a %s", (size) => {
     await leave(v);
   });
 
+  test("a force read off a scale stands on the curve", async () => {
+    const v = await visit(browser, size, program.address);
+    await open(v.page, "Bow press");
+    const cross = v.page.locator(".plot .cross");
+    expect(await cross.count()).toBe(0);
+    await tab(v.page, "Measure");
+    const field = v.page.getByRole("textbox", { name: /^Force at/ });
+    await field.fill("210");
+    await field.blur();
+    await v.page.getByRole("button", { name: "Add", exact: true }).click();
+    await v.page.getByText(/210\sN read/).waitFor();
+    if (size === "phone") await tab(v.page, "Curve");
+    await expect.poll(() => cross.count()).toBe(1);
+    await shot(v, "machine-scale");
+    await v.page.reload();
+    await v.page.locator(".drawing .ribbon").waitFor();
+    await tab(v.page, "Measure");
+    await v.page.getByRole("button", { name: /^Take away/ }).click();
+    await expect.poll(() => v.page.getByText(/210\sN read/).count()).toBe(0);
+    await leave(v);
+  });
+
   test("two pages that change one thing lose nothing and say so", async () => {
     const one = await visit(browser, size, program.address);
     await open(one.page, "Catch row");

@@ -102,6 +102,7 @@ export const words = {
     remove: "Remove from the room",
     removeSure: (name: string) => `Remove ${name} from the room? It can be brought back there.`,
     more: "More about this machine",
+    settingsGone: "Settings chosen earlier are no longer on this machine; everything stands as it usually does.",
     changedElsewhere: "Another page has changed this machine; this one now shows it too.",
     modes: { label: "What a finger does", work: "Work it", alter: "Alter it" },
     modeHints: {
@@ -199,6 +200,19 @@ export const words = {
     } as Record<string, string>,
     other: "Other",
     none: "This sheet holds no number that can be changed here. See it under Sheet.",
+  },
+
+  scale: {
+    title: "Read off a scale",
+    lead: "Move the machine to a place of its travel, hold it there with a hanging scale along the path, and write the scale's force down. The curve shows it as a cross.",
+    force: (place: string) => `Force at ${place}`,
+    add: "Add",
+    away: "Take away",
+    remove: (place: string) => `Take away the reading at ${place}`,
+    read: (place: string, force: string) => `${place}: ${force}, at other settings`,
+    compared: (place: string, read: string, model: string, off: string) =>
+      `${place}: ${read} read, ${model} by the sheet (${off})`,
+    legend: "read off a scale",
   },
 
   why: {

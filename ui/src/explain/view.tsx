@@ -94,7 +94,13 @@ function FigureBox({ preview, position, show, units }: FigureBoxProps) {
     <div class="explain-figure" ref={ref}>
       {stage && (
         <svg width={stage.size.width} height={stage.size.height} role="img" aria-label={preview.name}>
-          <Figure stage={stage} show={show} id="explain-unsure" trail={preview.frames} />
+          <Figure
+            stage={stage}
+            show={show}
+            id="explain-unsure"
+            trail={preview.frames}
+            {...(stage.frame.body ? { body: { shape: stage.frame.body, stale: false } } : {})}
+          />
         </svg>
       )}
     </div>

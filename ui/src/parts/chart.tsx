@@ -39,6 +39,7 @@ export interface Axis {
 export interface ChartProps {
   series: Series[]; // the first is the one that is read
   band: { low: number[]; high: number[] } | null; // of the first
+  crosses?: { x: number; y: number }[]; // measured
   cursor: { x: number; readings: (number | null)[] }; // a reading for each series that is read there
   length: number; // of the x axis, as in the series
   most: number; // to which the y axis goes at most, as in the series
@@ -68,6 +69,7 @@ function Drawn(props: ChartProps & { size: Size }) {
   const last = useRef<Range | null>(null);
   const columns = series.map((s) => s.y);
   if (band) columns.push(band.low, band.high);
+  if (props.crosses) columns.push(props.crosses.map((c) => c.y));
   const range = spread(columns, props.most);
   last.current = held(last.current, range);
   const perForce = props.y.perUnit;
@@ -130,6 +132,10 @@ function Drawn(props: ChartProps & { size: Size }) {
           <path class={`curve ${s.look}`} d={line(axes, s.x, s.y)} key={s.name} />
         ))}
       </g>
+      {props.crosses?.map((c) => {
+        const [px, py] = [xAt(axes, c.x / props.x.perUnit), yAt(axes, c.y / perForce)];
+        return <path class="cross" d={`M${px - 5} ${py - 5}l10 10M${px - 5} ${py + 5}l10 -10`} key={`${c.x} ${c.y}`} />;
+      })}
       <Cursor
         axes={axes}
         x={props.cursor.x / props.x.perUnit}
@@ -220,7 +226,9 @@ export function Legend({ entries }: { entries: { name: string; look: string; rea
       {entries.map((e) => (
         <li key={e.name}>
           <svg width="30" height="10" aria-hidden="true">
-            {e.look === "chart-band" ? (
+            {e.look === "cross" ? (
+              <path class="cross" d="M10 0l10 10M10 10l10 -10" />
+            ) : e.look === "chart-band" ? (
               <rect class="legend-band" x="1" y="1" width="28" height="8" />
             ) : (
               <path class={`curve ${e.look}`} d="M1 5H29" />

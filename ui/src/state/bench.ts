@@ -1,7 +1,20 @@
 /** The machine being looked at: what is stored, what is tried, and where in its travel it stands. */
 
 import { batch, computed, type ReadonlySignal, signal } from "@preact/signals";
-import type { Ask, Choice, Edit, Frame, Look, Preview, Problem, Saved, Sheet, SheetProblem, Tempo } from "../api.ts";
+import type {
+  Ask,
+  Choice,
+  Edit,
+  ForceReading,
+  Frame,
+  Look,
+  Preview,
+  Problem,
+  Saved,
+  Sheet,
+  SheetProblem,
+  Tempo,
+} from "../api.ts";
 import { at } from "../drawing/ribbon.ts";
 import { ask, troubleOf } from "../server/client.ts";
 import { Latest } from "../server/latest.ts";
@@ -42,6 +55,7 @@ export class Bench {
   readonly share = signal(0); // of the travel
   readonly tempo = signal<Tempo>({ up: 2, top: 1, down: 3, bottom: 1 });
   readonly saving = signal(false);
+  readonly readings = signal<ForceReading[]>([]); // off a scale
 
   readonly shown = computed(() => this.trial.value ?? this.settled.value);
   readonly position = computed(() => {
@@ -95,6 +109,22 @@ export class Bench {
     try {
       this.sheet.value = await ask("GET /api/sheets/{id}", { path: { id: this.id } });
       this.settle();
+      this.readings.value = (await ask("GET /api/sheets/{id}/readings", { path: { id: this.id } })).readings;
+    } catch (err) {
+      this.#failed(err);
+    }
+  }
+
+  /** reading returns a force in N read off a scale at a place of the travel in m, as the machine is set. */
+  reading(travel: number, force: number): ForceReading {
+    return { travel, force, plus: 0, settings: this.choices.value, note: "" };
+  }
+
+  /** weigh stores the forces read off a scale. */
+  async weigh(readings: ForceReading[]): Promise<void> {
+    try {
+      const kept = await ask("PUT /api/sheets/{id}/readings", { path: { id: this.id }, in: { readings } });
+      this.readings.value = kept.readings;
     } catch (err) {
       this.#failed(err);
     }
@@ -244,6 +274,11 @@ export class Bench {
   }
 
   #settle(answer: Preview): void {
+    if (answer.problems.some((p) => p.path === "settings") && this.choices.value.length) {
+      this.notice.value = words.machine.settingsGone;
+      this.usual();
+      return;
+    }
     batch(() => {
       this.problems.value = answer.problems;
       if (answer.curve || !this.settled.value) this.settled.value = answer;

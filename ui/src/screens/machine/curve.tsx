@@ -23,11 +23,17 @@ export function CurveView({ bench }: { bench: Bench }) {
   // a first-order band of a machine with friction is that of holding it still
   if (band)
     entries.push({ name: band.phase === "lifting" ? words.chart.band : words.chart.holdBand, look: "chart-band" });
+  const set = JSON.stringify(bench.choices.value);
+  const crosses = bench.readings.value
+    .filter((r) => JSON.stringify(r.settings) === set)
+    .map((r) => ({ x: r.travel, y: r.force }));
+  if (crosses.length) entries.push({ name: words.scale.legend, look: "cross" });
   return (
     <div class="curve-view">
       <Chart
         series={series}
         band={band ? { low: numbers(band.low), high: numbers(band.high) } : null}
+        crosses={crosses}
         cursor={{ x: curve.travel[bench.position.value] ?? 0, readings: [curve.lift[bench.position.value] ?? null] }}
         length={Math.max(curve.travel.at(-1) ?? 0, before?.travel.at(-1) ?? 0)}
         most={(shown.person ? 1.6 : 1.1) * ceiling(ribbonOf(curve, "lifting", band))}

@@ -8,6 +8,7 @@ import type { Bench } from "../../state/bench.ts";
 import { units } from "../../state/taste.ts";
 import { force, lengthText, mass } from "../../units.ts";
 import { words } from "../../words.ts";
+import { ScaleReadings } from "./scale.tsx";
 import { stepped } from "./stepped.ts";
 
 const wanted = signal("");
@@ -30,6 +31,7 @@ export function MeasurePane({ bench }: { bench: Bench }) {
           <input type="search" value={wanted.value} onInput={(e) => (wanted.value = e.currentTarget.value)} />
         </label>
       )}
+      <ScaleReadings bench={bench} />
       {grouped(shown).map(([group, members]) => (
         <section class="values" key={group}>
           <h2>{words.measure.groups[group] ?? words.measure.other}</h2>
