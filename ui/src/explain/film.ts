@@ -44,23 +44,25 @@ export function shots(p: Preview): Shot[] {
   return out;
 }
 
-function canvasOf(): HTMLCanvasElement {
+/** canvasOf returns a canvas that is drawn on, and for a GIF read back, again and again. */
+function canvasOf(willReadFrequently: boolean): HTMLCanvasElement {
   const canvas = document.createElement("canvas");
   canvas.width = size.width;
   canvas.height = size.height;
+  canvas.getContext("2d", { willReadFrequently });
   return canvas;
 }
 
 /** gif returns an animated GIF of one repetition. */
 export async function gif(job: FilmJob): Promise<Blob> {
-  const canvas = canvasOf();
+  const canvas = canvasOf(true);
   const encoder = GIFEncoder();
   const all = shots(job.preview);
   let palette: number[][] | null = null;
   for (const [i, shot] of all.entries()) {
     job.signal.throwIfAborted();
     await onCanvas(picture(job.preview, shot.position, show, size, job.units), canvas);
-    const { data } = canvas.getContext("2d", { willReadFrequently: true })!.getImageData(0, 0, size.width, size.height);
+    const { data } = canvas.getContext("2d")!.getImageData(0, 0, size.width, size.height);
     palette ??= quantize(data, colours);
     const pixels = applyPalette(data, palette);
     encoder.writeFrame(pixels, size.width, size.height, { palette: i === 0 ? palette : undefined, delay: shot.still });
@@ -76,7 +78,7 @@ export const canFilm = (): boolean =>
 
 /** webm returns a film of one repetition; it takes as long as the repetition. */
 export async function webm(job: FilmJob): Promise<Blob> {
-  const canvas = canvasOf();
+  const canvas = canvasOf(false);
   const all = shots(job.preview);
   const images = new Map<number, string>();
   for (const s of all) images.set(s.position, picture(job.preview, s.position, show, size, job.units));

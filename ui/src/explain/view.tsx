@@ -3,7 +3,7 @@
  * to move the machine. It needs no server, so that it can travel in one file.
  */
 
-import { useEffect, useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import type { Curve, ExplainStep, Explanation, Frame, Preview } from "../api.ts";
 import { at, ceiling, fitWith, type Laid, ribbonOf } from "../drawing/ribbon.ts";
 import type { Size, View } from "../drawing/view.ts";
@@ -41,10 +41,13 @@ export function ExplainView({ explanation, units }: { explanation: Explanation; 
   const { steps, preview } = explanation;
   const [now, setNow] = useState<Stroke>({ step: 0, position: steps[0]?.position ?? 0 });
   const step = steps[now.step];
-  useMovement(step, now.step, (position) => setNow((n) => ({ ...n, position })));
+  const stop = useMovement(step, now.step, (position) => setNow((n) => ({ ...n, position })));
   if (!step || !preview.curve) return null;
   const to = (i: number) => setNow({ step: i, position: steps[i]!.position });
-  const move = (position: number) => setNow((n) => ({ ...n, position }));
+  const move = (position: number) => {
+    stop(); // the hand goes before
+    setNow((n) => ({ ...n, position }));
+  };
   return (
     <div class="explain-view">
       <FigureBox preview={preview} position={now.position} show={layersFor(step)} units={units} />
@@ -59,25 +62,25 @@ export function ExplainView({ explanation, units }: { explanation: Explanation; 
   );
 }
 
-/** useMovement moves the machine from where the step begins to where it ends, once, unless motion is unwanted. */
-function useMovement(step: ExplainStep | undefined, key: number, move: (position: number) => void): void {
+/**
+ * useMovement moves the machine from where the step begins to where it ends,
+ * once, unless motion is unwanted, and returns how to stop it.
+ */
+function useMovement(step: ExplainStep | undefined, key: number, move: (position: number) => void): () => void {
+  const frame = useRef(0);
+  const stop = () => cancelAnimationFrame(frame.current);
   useEffect(() => {
     if (!step || step.until === step.position || matchMedia("(prefers-reduced-motion: reduce)").matches) return;
-    let frame = 0;
     const begun = performance.now();
     const next = (now: number) => {
       const t = Math.min(1, Math.max(0, (now - begun) / strokeTime));
+      if (t < 1) frame.current = requestAnimationFrame(next);
       move(Math.round(step.position + (step.until - step.position) * t));
-      if (t < 1) frame = requestAnimationFrame(next);
     };
-    frame = requestAnimationFrame(next);
-    const stop = () => cancelAnimationFrame(frame);
-    addEventListener("pointerdown", stop, { once: true });
-    return () => {
-      stop();
-      removeEventListener("pointerdown", stop);
-    };
+    frame.current = requestAnimationFrame(next);
+    return stop;
   }, [key, step]);
+  return stop;
 }
 
 interface FigureBoxProps {
@@ -93,7 +96,13 @@ function FigureBox({ preview, position, show, units }: FigureBoxProps) {
   return (
     <div class="explain-figure" ref={ref}>
       {stage && (
-        <svg width={stage.size.width} height={stage.size.height} role="img" aria-label={preview.name}>
+        <svg
+          width={stage.size.width}
+          height={stage.size.height}
+          viewBox={`0 0 ${stage.size.width} ${stage.size.height}`}
+          role="img"
+          aria-label={preview.name}
+        >
           <Figure
             stage={stage}
             show={show}

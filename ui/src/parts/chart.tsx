@@ -95,6 +95,7 @@ function Drawn(props: ChartProps & { size: Size }) {
       class="plot"
       width={size.width}
       height={size.height}
+      viewBox={`0 0 ${size.width} ${size.height}`}
       role="img"
       aria-label={props.label}
       onPointerDown={read}

@@ -90,6 +90,7 @@ function Drawn({ bench, size }: { bench: Bench; size: Size }) {
         class="drawing"
         width={size.width}
         height={size.height}
+        viewBox={`0 0 ${size.width} ${size.height}`}
         role="group"
         aria-label={shown.name}
         onWheel={turn}
