@@ -58,7 +58,7 @@ func linkages() []bench {
 		{machine: trammel(), engines: both},
 		{machine: movingGuide(), engines: both},
 		{machine: wattSixBar(), engines: both},
-		{machine: stephensonSixBar("Stephenson III six-bar", turning(0, -40*deg, 60*deg)), engines: both},
+		{machine: stephensonSixBar("Stephenson III six-bar", turning(0, -20*deg, 60*deg)), engines: both},
 		{machine: stephensonSixBar("Stephenson III driven at its arm", turning(6, -2.5*deg, 35*deg)), engines: both},
 	}
 	for _, m := range randomFourBars(20) {
