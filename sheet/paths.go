@@ -6,6 +6,55 @@ import (
 	"strings"
 )
 
+// Text returns the single value that path leads to, without its quotes; "" if
+// there is none. Places in a list are counted from 1; the two numbers of a place
+// are also called x and y.
+func (d *Document) Text(path string) string {
+	if n := d.find(path); n != nil && n.kind == scalar {
+		return n.text
+	}
+	return ""
+}
+
+// Line returns the line, from 1, of what path leads to; 0 if that is nothing.
+func (d *Document) Line(path string) int {
+	if n := d.find(path); n != nil {
+		return n.line
+	}
+	return 0
+}
+
+// Keys lists what stands under path, in order: the keys of a group, or the
+// places of a list from "1"; nil if path leads to no such thing.
+func (d *Document) Keys(path string) []string {
+	n := d.find(path)
+	if n == nil {
+		return nil
+	}
+	var out []string
+	for i := range n.entries {
+		out = append(out, n.entries[i].key)
+	}
+	for i := range n.items {
+		out = append(out, strconv.Itoa(i+1))
+	}
+	return out
+}
+
+// List returns the single values of the list that path leads to; nil if it
+// leads to none.
+func (d *Document) List(path string) []string {
+	n := d.find(path)
+	if n == nil || n.kind != sequence {
+		return nil
+	}
+	out := []string{}
+	for _, item := range n.items {
+		out = append(out, item.text)
+	}
+	return out
+}
+
 // find returns the value that a dotted path leads to, or nil. Places in a list
 // are counted from 1; the two numbers of a place are also called x and y.
 func (d *Document) find(path string) *node {
@@ -37,8 +86,8 @@ func (n *node) item(key string) *node {
 	return n.items[i-1]
 }
 
-// paths lists the ways to all single values.
-func (d *Document) paths() []string {
+// Paths lists the ways to all single values, in the order of the sheet.
+func (d *Document) Paths() []string {
 	var out []string
 	var walk func(n *node)
 	walk = func(n *node) {

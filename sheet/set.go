@@ -21,7 +21,7 @@ func (d *Document) Set(path, text string) error {
 	n := d.find(path)
 	if n == nil {
 		return &Problem{File: d.Name, Path: path, What: fmt.Sprintf("%q is to be changed", shorten(path)), Limit: "the sheet has no such value",
-			Cure: suggest(path, d.paths(), "write the keys that lead to it, joined by dots, such as links.arm.mass")}
+			Cure: suggest(path, d.Paths(), "write the keys that lead to it, joined by dots, such as links.arm.mass")}
 	}
 	if n.kind != scalar || n.tok == nil {
 		return d.problem(n, fmt.Sprintf("%q is to be changed, which is %s", path, seen(n)), "one value on one line can be changed", "change the file by hand")
@@ -32,6 +32,10 @@ func (d *Document) Set(path, text string) error {
 	start, end, ok := d.extent(n)
 	if !ok {
 		return d.problem(n, fmt.Sprintf("%q is to be changed, which runs over several lines", path), "one value on one line can be changed", "change the file by hand")
+	}
+	if changed := d.setPlainly(path, start, end, text); changed != nil {
+		*d = *changed
+		return nil
 	}
 	for _, written := range []string{text, quoted(text)} {
 		data := bytes.Join([][]byte{d.data[:start], []byte(written), d.data[end:]}, nil)

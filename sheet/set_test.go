@@ -2,7 +2,11 @@ package sheet
 
 import (
 	"bytes"
+	"fmt"
+	"math/rand/v2"
+	"strings"
 	"testing"
+	"unicode/utf8"
 )
 
 func TestReadingAndWritingChangesNothing(t *testing.T) {
@@ -103,4 +107,91 @@ func TestSetDoesNotReachAMachine(t *testing.T) {
 	if got := mustBuild(t, again, nil).Machine.Links[0].Mass; got != 11 {
 		t.Errorf("the machine read after weighs %g kg, want 11 kg", got)
 	}
+}
+
+// TestSetPlainly writes random numbers over every plain number of each good
+// sheet and expects the document that is read from the changed bytes, places
+// included.
+func TestSetPlainly(t *testing.T) {
+	random := rand.New(rand.NewPCG(1, 2))
+	tried := 0
+	for name, data := range goodSheets(t) {
+		for _, text := range [][]byte{data, bytes.ReplaceAll(data, []byte("\n"), []byte("\r\n"))} {
+			d, err := Read(name, text)
+			if err != nil {
+				t.Fatal(err)
+			}
+			for _, path := range d.Paths() {
+				to := plainTexts[random.IntN(len(plainTexts))]
+				n := d.find(path)
+				if n == nil || n.tok == nil || !plainNumber(n.text) { // nil: a key of it has a dot
+					continue
+				}
+				start, end, ok := d.extent(n)
+				if !ok {
+					continue
+				}
+				changed := d.setPlainly(path, start, end, to)
+				if changed == nil {
+					continue // quotes
+				}
+				tried++
+				anew, err := Read(name, changed.data)
+				if err != nil {
+					t.Fatalf("%s: %s = %s: %v", name, path, to, err)
+				}
+				if got, want := drawn(changed.root), drawn(anew.root); got != want {
+					t.Fatalf("%s: %s = %s: got\n%s\nwant\n%s", name, path, to, got, want)
+				}
+				d = changed
+			}
+		}
+	}
+	if tried < 500 {
+		t.Errorf("only %d numbers were changed", tried)
+	}
+}
+
+var plainTexts = []string{"0", "-5", "12.5 mm", "1120 ± 3", "+3 1/2 in", "31 in", "90°", "0x1f", "1e5", "-0.25 ± 0.01 m", "1_000", "7 kg/m", "010", "5 µm"}
+
+// drawn writes a tree with all that later steps read of it.
+func drawn(n *node) string {
+	var b strings.Builder
+	fmt.Fprintf(&b, "%s %d %d:%d %q", n.path, n.kind, n.line, n.column, n.text)
+	if n.tok != nil {
+		fmt.Fprintf(&b, " %q", n.tok.Value)
+	}
+	b.WriteString("\n")
+	for _, e := range n.entries {
+		fmt.Fprintf(&b, "%s %d:%d\n%s", e.key, e.line, e.column, drawn(e.value))
+	}
+	for _, item := range n.items {
+		b.WriteString(drawn(item))
+	}
+	return b.String()
+}
+
+// FuzzPlainNumber expects of whatever counts as a plain number that YAML reads
+// it as it stands, wherever a number may stand.
+func FuzzPlainNumber(f *testing.F) {
+	for _, text := range plainTexts {
+		f.Add(text)
+	}
+	for _, text := range []string{"1 2", "1  2", "-", ".5", "1:2", "1 #2", "1-2", "~", "1/", "2 ±", "0o7", "1.", "3_"} {
+		f.Add(text)
+	}
+	f.Fuzz(func(t *testing.T, text string) {
+		if !plainNumber(text) || !utf8.ValidString(text) || len(text) > 1000 {
+			return
+		}
+		d, err := Read("a", []byte("steelyard: machine 1\na: "+text+" # c\nb: ["+text+", "+text+"]\nc: {d: "+text+"}\ne:\n- "+text+"\n"))
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, path := range []string{"a", "b.1", "b.2", "c.d", "e.1"} {
+			if got := d.Text(path); got != text {
+				t.Errorf("%s reads %q, want %q", path, got, text)
+			}
+		}
+	})
 }
