@@ -25,7 +25,7 @@ func (s *Server) evaluate(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	digest, err := s.inputDigest(r.Context(), text, in.Look)
+	digest, err := s.inputDigest(r.Context(), text.String(), in.Look)
 	if err != nil {
 		return err
 	}

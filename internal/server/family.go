@@ -68,7 +68,7 @@ func (s *Server) buildSheet(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	return send(w, r, view.Preview(r.Context(), string(text), in.Look, person))
+	return send(w, r, view.Preview(r.Context(), view.Read(string(text)), in.Look, person))
 }
 
 func familyByID(id string) (family.Family, bool) {

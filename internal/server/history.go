@@ -7,7 +7,6 @@ import (
 	"slices"
 
 	"steelyard/internal/server/api"
-	"steelyard/internal/server/view"
 	"steelyard/internal/store"
 )
 
@@ -52,33 +51,32 @@ func (s *Server) change(ctx context.Context, id string, in api.Change) (sh store
 	if err != nil {
 		return sh, "", err
 	}
-	from := now.Text
+	from := s.recent.read(now.Text)
 	if in.Revision != now.Revision {
-		if from, err = s.Store.TextAt(ctx, id, in.Revision); err != nil {
+		old, err := s.Store.TextAt(ctx, id, in.Revision)
+		if err != nil {
 			return sh, "", err
 		}
+		from = s.recent.read(old)
 		merged = bothKept
 	}
 	var settings []api.Choice
 	if in.Look != nil {
 		settings = in.Look.Settings
 	}
-	values, err := view.Resolve(from, settings, in.Edits)
+	values, yours, err := from.Resolve(settings, in.Edits)
 	if err != nil {
 		return sh, "", err
 	}
-	if now.Removed || !slices.Equal(view.Stand(from, values), view.Stand(now.Text, values)) {
-		yours, err := view.Write(from, values)
-		if err != nil {
-			return sh, "", err
-		}
-		return sh, "", s.explained(ctx, &store.ConflictError{From: in.Revision, Current: now}, yours)
+	current := s.recent.read(now.Text)
+	if now.Removed || !slices.Equal(from.Stand(values), current.Stand(values)) {
+		return sh, "", s.explained(ctx, &store.ConflictError{From: in.Revision, Current: now}, yours.String())
 	}
-	text, err := view.Write(now.Text, values)
+	text, err := current.Write(values)
 	if err != nil {
 		return sh, "", err
 	}
-	sh, err = s.Store.Write(ctx, id, now.Revision, text, "changed")
+	sh, err = s.Store.Write(ctx, id, now.Revision, text.String(), "changed")
 	return sh, merged, err
 }
 

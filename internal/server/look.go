@@ -11,29 +11,23 @@ import (
 )
 
 // text returns the text that is asked about: given, or stored; after the edits.
-func (s *Server) text(ctx context.Context, in api.Ask) (string, error) {
+func (s *Server) text(ctx context.Context, in api.Ask) (*view.Text, error) {
 	text := in.Text
 	if text == "" {
 		if in.Sheet == "" {
-			return "", bad("neither a text nor a stored sheet is named; reload the page")
+			return nil, bad("neither a text nor a stored sheet is named; reload the page")
 		}
 		sh, err := s.Store.Sheet(ctx, in.Sheet)
 		if err != nil {
-			return "", err
+			return nil, err
 		}
 		text = sh.Text
 	}
 	if len(text) > store.MostText {
-		return "", &requestError{http.StatusRequestEntityTooLarge, api.TooLarge, "the sheet is larger than 256 kB; leave out what is no part of it"}
+		return nil, &requestError{http.StatusRequestEntityTooLarge, api.TooLarge, "the sheet is larger than 256 kB; leave out what is no part of it"}
 	}
-	if len(in.Edits) == 0 {
-		return text, nil
-	}
-	values, err := view.Resolve(text, in.Look.Settings, in.Edits)
-	if err != nil {
-		return "", err
-	}
-	return view.Write(text, values)
+	_, edited, err := s.recent.read(text).Resolve(in.Look.Settings, in.Edits)
+	return edited, err
 }
 
 // person returns the person of a look; nil if it names none.
@@ -49,10 +43,10 @@ func (s *Server) person(ctx context.Context, id string) (*sheet.Person, error) {
 }
 
 // asked returns the text and the person that are asked about.
-func (s *Server) asked(ctx context.Context, in api.Ask) (string, *sheet.Person, error) {
+func (s *Server) asked(ctx context.Context, in api.Ask) (*view.Text, *sheet.Person, error) {
 	text, err := s.text(ctx, in)
 	if err != nil {
-		return "", nil, err
+		return nil, nil, err
 	}
 	p, err := s.person(ctx, in.Look.Person)
 	return text, p, err

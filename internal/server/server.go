@@ -29,6 +29,7 @@ type Server struct {
 	cards  cardCache
 	decode chan struct{} // held while a photo is decoded: one at a time
 	sample chan struct{} // held while a band is sampled, which takes every processor
+	recent recent
 }
 
 // New returns the handler of a server.

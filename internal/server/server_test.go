@@ -41,7 +41,7 @@ var exact = strings.Replace(lever, " ± 4", "", 1)
 
 // desk is a running server and the browser of a person who opened it.
 type desk struct {
-	t      *testing.T
+	t      testing.TB
 	url    string
 	client *http.Client
 	store  *store.Store
@@ -58,7 +58,7 @@ var pageFiles = fstest.MapFS{
 }
 
 // open starts a server on the data in folder and shows it the token.
-func open(t *testing.T, folder string) *desk {
+func open(t testing.TB, folder string) *desk {
 	t.Helper()
 	st, err := store.Open(folder, time.Now)
 	if err != nil {

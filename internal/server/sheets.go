@@ -46,7 +46,7 @@ func (s *Server) saved(w http.ResponseWriter, r *http.Request, sh store.Sheet, l
 		if err != nil {
 			return err
 		}
-		p := view.Preview(r.Context(), sh.Text, *look, person)
+		p := view.Preview(r.Context(), s.recent.read(sh.Text), *look, person)
 		out.Preview = &p
 	}
 	return send(w, r, out)

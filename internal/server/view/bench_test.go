@@ -19,7 +19,7 @@ func BenchmarkDrag(b *testing.B) {
 		} {
 			b.Run(f.Name+"/"+name, func(b *testing.B) {
 				for b.Loop() {
-					p := Preview(context.Background(), string(f.Data), look, nil)
+					p := Preview(context.Background(), Read(string(f.Data)), look, nil)
 					if len(p.Problems) > 0 {
 						b.Fatal(p.Problems)
 					}

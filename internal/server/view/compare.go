@@ -22,7 +22,7 @@ const axisPoints = 101
 type Side struct {
 	Label    string // empty: its name and what differs from its defaults
 	Sheet    string // id, if it is stored
-	Text     string
+	Text     *Text
 	Settings []api.Choice
 }
 
@@ -74,7 +74,7 @@ func compared(ctx context.Context, s Side, p profile.Phase, person *sheet.Person
 		item.Trouble = Problems(err)[0].Message
 		return item, nil
 	}
-	o, err := Open("the sheet", s.Text)
+	o, err := s.Text.opened()
 	if err != nil {
 		return fail(err)
 	}

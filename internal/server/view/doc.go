@@ -7,7 +7,7 @@
 //	curve.go  band.go  readings.go
 //	drawing.go  shape.go         what of the picture keeps its shape
 //	frame.go  arms.go  forces.go one place of the travel
-//	tree.go  structure.go        the sheet taken apart
+//	text.go  structure.go        a text, read once, and taken apart
 //	values.go  settings.go
 //	edit.go  drag.go             changes of the sheet
 //	sign.go  compare.go  explain.go

@@ -28,7 +28,7 @@ type handle struct {
 }
 
 // dragPoint finds the coordinates with which a point is seen at d.To.
-func dragPoint(text string, settings []api.Choice, d *api.PointDrag) ([]api.ValueEdit, error) {
+func (t *Text) dragPoint(settings []api.Choice, d *api.PointDrag) ([]api.ValueEdit, *Text, error) {
 	find := func(o *Opened, b *sheet.Built) (handle, planar.Vec, error) {
 		h := handle{name: fmt.Sprintf("point %q", d.Point), paths: [2]string{o.pointPath(d.Point, "x"), o.pointPath(d.Point, "y")}}
 		at, ok := o.spots(b)[d.Point]
@@ -43,12 +43,12 @@ func dragPoint(text string, settings []api.Choice, d *api.PointDrag) ([]api.Valu
 		}
 		return seen(b, h, link, at, d.Driver)
 	}
-	return drag(text, settings, d.To, find)
+	return t.drag(settings, d.To, find)
 }
 
 // dragVertex finds the coordinates with which a traced point of a cam is seen
 // at d.To.
-func dragVertex(text string, settings []api.Choice, d *api.CamDrag) ([]api.ValueEdit, error) {
+func (t *Text) dragVertex(settings []api.Choice, d *api.CamDrag) ([]api.ValueEdit, *Text, error) {
 	find := func(o *Opened, b *sheet.Built) (handle, planar.Vec, error) {
 		path := o.vertexPath(d.Cam, fmt.Sprint(d.Vertex))
 		h := handle{name: fmt.Sprintf("point %d of cam %q", d.Vertex, d.Cam), paths: [2]string{path("x"), path("y")}}
@@ -61,7 +61,7 @@ func dragVertex(text string, settings []api.Choice, d *api.CamDrag) ([]api.Value
 		at := planar.TurnThenShift(start, axis).Point(vertices[d.Vertex-1])
 		return seen(b, h, carrier(&b.Machine, d.Cam), at, d.Driver)
 	}
-	return drag(text, settings, d.To, find)
+	return t.drag(settings, d.To, find)
 }
 
 // seen completes a handle whose place in the measured pose is at: where it is
@@ -106,52 +106,47 @@ const closeEnough = 1e-4
 //
 // Source: C. G. Broyden, A class of methods for solving nonlinear simultaneous
 // equations, Math. Comp. 19 (1965) 577 (from memory).
-func drag(text string, settings []api.Choice, to api.Place, find func(*Opened, *sheet.Built) (handle, planar.Vec, error)) ([]api.ValueEdit, error) {
+func (t *Text) drag(settings []api.Choice, to api.Place, find func(*Opened, *sheet.Built) (handle, planar.Vec, error)) (best []api.ValueEdit, changed *Text, err error) {
 	if !(math.Abs(to[0]) <= furthest && math.Abs(to[1]) <= furthest) {
-		return nil, &EditError{"a point is dragged more than 100 m from the origin", "let go of it nearer by"}
+		return nil, nil, &EditError{"a point is dragged more than 100 m from the origin", "let go of it nearer by"}
 	}
-	h, at, err := look(text, settings, find)
+	h, at, err := t.look(settings, find)
 	if err != nil {
-		return nil, err
+		return nil, nil, err
 	}
-	var best []api.ValueEdit
 	miss, bestMiss := vec(to).Sub(at), math.Inf(1)
 	jacobian := planar.TurnThenShift(h.turn, planar.Vec{})
 	inverse := [4]float64{jacobian.Cos, jacobian.Sin, -jacobian.Sin, jacobian.Cos} // of d seen / d raw, row by row
 	for range mostSteps {
 		step := apply(inverse, miss)
-		values, err := h.moved(text, h.raw.Add(step))
+		values, next, err := h.moved(t, h.raw.Add(step))
 		if err != nil {
-			return nil, err
+			return nil, nil, err
 		}
 		if best == nil {
-			best = values // what a rigid machine would need
+			best, changed = values, next // what a rigid machine would need
 		}
-		next, err := Write(text, values)
+		there, nowAt, err := next.look(settings, find)
 		if err != nil {
-			return nil, err
-		}
-		there, nowAt, err := look(next, settings, find)
-		if err != nil {
-			return best, nil // it cannot be put together like that; the page shows why
+			return best, changed, nil // it cannot be put together like that; the page shows why
 		}
 		gone, seen := there.raw.Sub(h.raw), nowAt.Sub(at)
-		h, at, text = there, nowAt, next
+		h, at, t = there, nowAt, next
 		miss = vec(to).Sub(at)
 		if miss.Norm() < bestMiss {
-			best, bestMiss = values, miss.Norm()
+			best, changed, bestMiss = values, next, miss.Norm()
 		}
 		if bestMiss < closeEnough || gone.Norm() == 0 {
 			break
 		}
 		inverse = corrected(inverse, gone, seen)
 	}
-	return best, nil
+	return best, changed, nil
 }
 
 // look opens the text and finds the handle in it.
-func look(text string, settings []api.Choice, find func(*Opened, *sheet.Built) (handle, planar.Vec, error)) (handle, planar.Vec, error) {
-	o, err := Open("the sheet", text)
+func (t *Text) look(settings []api.Choice, find func(*Opened, *sheet.Built) (handle, planar.Vec, error)) (handle, planar.Vec, error) {
+	o, err := t.opened()
 	if err != nil {
 		return handle{}, planar.Vec{}, err
 	}
@@ -162,18 +157,23 @@ func look(text string, settings []api.Choice, find func(*Opened, *sheet.Built) (
 	return find(o, b)
 }
 
-// moved returns the values to write for other coordinates.
-func (h handle) moved(text string, raw planar.Vec) ([]api.ValueEdit, error) {
-	tree := parse(text)
-	var out []api.ValueEdit
-	for k, x := range [2]float64{raw.X, raw.Y} {
-		written, err := rewritten(tree.find(h.paths[k]).text, min(max(x, -furthest), furthest))
-		if err != nil {
-			return nil, err
-		}
-		out = append(out, api.ValueEdit{Path: h.paths[k], Text: written})
+// moved returns the values to write for other coordinates, and the text with
+// them written.
+func (h handle) moved(t *Text, raw planar.Vec) ([]api.ValueEdit, *Text, error) {
+	d, err := t.document()
+	if err != nil {
+		return nil, nil, err
 	}
-	return out, nil
+	var values []api.ValueEdit
+	for k, x := range [2]float64{raw.X, raw.Y} {
+		written, err := rewritten(d.Text(h.paths[k]), min(max(x, -furthest), furthest))
+		if err != nil {
+			return nil, nil, err
+		}
+		values = append(values, api.ValueEdit{Path: h.paths[k], Text: written})
+	}
+	next, err := t.Write(values)
+	return values, next, err
 }
 
 func apply(m [4]float64, v planar.Vec) planar.Vec {

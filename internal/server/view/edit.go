@@ -8,7 +8,6 @@ import (
 
 	"steelyard/internal/server/api"
 	"steelyard/quantity"
-	"steelyard/sheet"
 )
 
 // EditError says why an edit cannot be made.
@@ -16,62 +15,33 @@ type EditError struct{ Problem, Cure string }
 
 func (e *EditError) Error() string { return e.Problem + "; " + e.Cure }
 
-// Resolve turns edits into values to be written: a drag of a point becomes its
-// two coordinates. The settings are those with which the machine was shown.
-func Resolve(text string, settings []api.Choice, edits []api.Edit) ([]api.ValueEdit, error) {
+// Resolve turns edits into values to be written, and returns the text with them
+// written: a drag of a point becomes its two coordinates. The settings are those
+// with which the machine was shown.
+func (t *Text) Resolve(settings []api.Choice, edits []api.Edit) ([]api.ValueEdit, *Text, error) {
 	var out []api.ValueEdit
 	for _, e := range edits {
-		values, err := resolve(text, settings, e)
+		values, changed, err := t.resolve(settings, e)
 		if err != nil {
-			return nil, err
+			return nil, nil, err
 		}
-		if text, err = Write(text, values); err != nil {
-			return nil, err
-		}
-		out = append(out, values...)
+		out, t = append(out, values...), changed
 	}
-	return out, nil
+	return out, t, nil
 }
 
-func resolve(text string, settings []api.Choice, e api.Edit) ([]api.ValueEdit, error) {
+func (t *Text) resolve(settings []api.Choice, e api.Edit) ([]api.ValueEdit, *Text, error) {
 	switch {
 	case e.Value != nil && e.Point == nil && e.Cam == nil:
-		return []api.ValueEdit{*e.Value}, nil
+		values := []api.ValueEdit{*e.Value}
+		changed, err := t.Write(values)
+		return values, changed, err
 	case e.Point != nil && e.Value == nil && e.Cam == nil:
-		return dragPoint(text, settings, e.Point)
+		return t.dragPoint(settings, e.Point)
 	case e.Cam != nil && e.Value == nil && e.Point == nil:
-		return dragVertex(text, settings, e.Cam)
+		return t.dragVertex(settings, e.Cam)
 	}
-	return nil, &EditError{"an edit has not exactly one of value, point and cam", "send one edit for each change"}
-}
-
-// Write writes values into a sheet's text and leaves every other byte of it as
-// it is.
-func Write(text string, values []api.ValueEdit) (string, error) {
-	if len(values) == 0 {
-		return text, nil
-	}
-	d, err := sheet.Read("the sheet", []byte(text))
-	if err != nil {
-		return "", err
-	}
-	for _, v := range values {
-		if err := d.Set(v.Path, v.Text); err != nil {
-			return "", err
-		}
-	}
-	return string(d.Bytes()), nil
-}
-
-// Stand returns what stands at each of the paths that values write to, for
-// telling whether somebody else has changed it.
-func Stand(text string, values []api.ValueEdit) []string {
-	tree := parse(text)
-	var out []string
-	for _, v := range values {
-		out = append(out, tree.find(v.Path).text)
-	}
-	return out
+	return nil, nil, &EditError{"an edit has not exactly one of value, point and cam", "send one edit for each change"}
 }
 
 // fine is how finely a dragged length is written, in its unit: 0.1 mm or about

@@ -13,7 +13,7 @@ import (
 
 // Explain presents one stroke of a machine, step by step. If the sheet cannot
 // be used there are no steps, and the preview says why.
-func Explain(ctx context.Context, text string, look api.Look, person *sheet.Person) api.Explanation {
+func Explain(ctx context.Context, text *Text, look api.Look, person *sheet.Person) api.Explanation {
 	look.Frames, look.NoBand = api.AllFrames, true
 	x := api.Explanation{Steps: []api.ExplainStep{}, Preview: Preview(ctx, text, look, person)}
 	p := &x.Preview

@@ -22,20 +22,19 @@ func FuzzPreview(f *testing.F) {
 			return // only slow
 		}
 		look := api.Look{Positions: 11, Frames: api.AllFrames, Structure: true, Tempo: &api.Tempo{Up: 1, Down: 1}}
+		sheet := Read(text)
 		for _, e := range []api.Edit{{Value: &api.ValueEdit{Path: path, Text: value}}, {Point: &api.PointDrag{Point: point, To: api.Place{x, y}, Driver: &driver}}} {
-			if values, err := Resolve(text, nil, []api.Edit{e}); err == nil {
-				if after, err := Write(text, values); err == nil {
-					text = after
-				}
+			if _, after, err := sheet.Resolve(nil, []api.Edit{e}); err == nil {
+				sheet = after
 			}
 		}
-		x1 := Explain(context.Background(), text, look, nil)
+		x1 := Explain(context.Background(), sheet, look, nil)
 		if _, err := json.Marshal(x1); err != nil {
 			t.Error(err)
 		}
 		if p := &x1.Preview; (p.Curve == nil) != (len(p.Problems) > 0) {
 			t.Errorf("curve %v, problems %+v", p.Curve != nil, p.Problems)
 		}
-		PersonSheet(text)
+		PersonSheet(sheet)
 	})
 }

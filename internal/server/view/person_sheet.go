@@ -1,12 +1,20 @@
 package view
 
-import "steelyard/internal/server/api"
+import (
+	"steelyard/internal/server/api"
+	"steelyard/sheet"
+)
 
 // PersonSheet takes a person's sheet apart.
-func PersonSheet(text string) api.PersonSheet {
-	out := api.PersonSheet{Text: text, Problems: []api.SheetProblem{}, Entries: []api.SheetEntry{}, Avoid: []string{}, Warnings: []string{},
+func PersonSheet(text *Text) api.PersonSheet {
+	out := api.PersonSheet{Text: text.text, Problems: []api.SheetProblem{}, Entries: []api.SheetEntry{}, Avoid: []string{}, Warnings: []string{},
 		Understood: []string{}, Assumed: []string{}, Missing: []string{}}
-	p, err := Person("the sheet", text)
+	d, err := text.document()
+	if err != nil {
+		out.Problems = Problems(err)
+		return out
+	}
+	p, err := d.Person()
 	if err != nil {
 		out.Problems = Problems(err)
 		return out
@@ -19,7 +27,7 @@ func PersonSheet(text string) api.PersonSheet {
 	for _, w := range p.Warnings {
 		out.Warnings = append(out.Warnings, w.String())
 	}
-	entries(parse(text), "", &out.Entries)
+	out.Entries = entries(d)
 	x, err := p.Explain()
 	if err != nil {
 		out.Problems = Problems(err)
@@ -29,16 +37,13 @@ func PersonSheet(text string) api.PersonSheet {
 	return out
 }
 
-// entries lists all single values under n, which stands at path.
-func entries(n *node, path string, into *[]api.SheetEntry) {
-	if len(n.children) == 0 && n.text != "" {
-		*into = append(*into, api.SheetEntry{Path: path, Text: n.text, Line: n.line})
-	}
-	for _, c := range n.children {
-		at := c.key
-		if path != "" {
-			at = path + "." + c.key
+// entries lists all single values of a sheet.
+func entries(d *sheet.Document) []api.SheetEntry {
+	out := []api.SheetEntry{}
+	for _, path := range d.Paths() {
+		if text := d.Text(path); text != "" {
+			out = append(out, api.SheetEntry{Path: path, Text: text, Line: d.Line(path)})
 		}
-		entries(c, at, into)
 	}
+	return out
 }

@@ -45,7 +45,7 @@ func somebody(t *testing.T, text string) *sheet.Person {
 // as long as it was measured, and knee and thigh stay where they are.
 func TestBodyIsSeenAsMeasured(t *testing.T) {
 	text := demoFile(t, demo.Machines(), "kick-extension.yaml")
-	p := Preview(context.Background(), text, api.Look{Frames: api.AllFrames, Positions: 21}, somebody(t, rower))
+	p := Preview(context.Background(), Read(text), api.Look{Frames: api.AllFrames, Positions: 21}, somebody(t, rower))
 	if p.Person == nil {
 		t.Fatalf("nobody on it: %s", p.PersonGap)
 	}
@@ -76,7 +76,7 @@ func TestPersonColumnsFit(t *testing.T) {
 	person := somebody(t, demoFile(t, demo.People(), demo.People()[0].Name))
 	met := 0
 	for _, f := range demo.Machines() {
-		p := Preview(context.Background(), string(f.Data), api.Look{Positions: 21, Frames: api.AllFrames}, person)
+		p := Preview(context.Background(), Read(string(f.Data)), api.Look{Positions: 21, Frames: api.AllFrames}, person)
 		if _, err := json.Marshal(p); err != nil {
 			t.Errorf("%s: %v", f.Name, err)
 		}
@@ -115,7 +115,7 @@ func TestPersonColumnsFit(t *testing.T) {
 }
 
 func TestPersonThatDoesNotFit(t *testing.T) {
-	p := Preview(context.Background(), lever, api.Look{}, somebody(t, rower))
+	p := Preview(context.Background(), Read(lever), api.Look{}, somebody(t, rower))
 	if p.Person != nil || p.PersonGap == "" || p.Curve == nil {
 		t.Errorf("a machine without a station: %q", p.PersonGap)
 	}
@@ -139,7 +139,7 @@ func TestCardsForAPerson(t *testing.T) {
 // not.
 func TestCompareForAPerson(t *testing.T) {
 	text := demoFile(t, demo.Machines(), "kick-extension.yaml")
-	c := Compare(context.Background(), []Side{{Text: text}, {Text: lever}}, "", false, somebody(t, rower))
+	c := Compare(context.Background(), []Side{{Text: Read(text)}, {Text: Read(lever)}}, "", false, somebody(t, rower))
 	a, b := c.Items[0], c.Items[1]
 	if len(a.Effort) != len(c.Share) || len(a.Joints) == 0 || len(a.Joints[0].Moment) != len(c.Share) {
 		t.Errorf("%d efforts, %d joints, %q", len(a.Effort), len(a.Joints), a.PersonGap)
@@ -150,7 +150,7 @@ func TestCompareForAPerson(t *testing.T) {
 }
 
 func TestPersonSheets(t *testing.T) {
-	s := PersonSheet(rower)
+	s := PersonSheet(Read(rower))
 	if len(s.Problems) > 0 || s.Name != "Rower" || s.Height != 1.72 || s.Mass != 68 || s.Sex != "female" || *s.Age != 34 || len(s.Understood) == 0 || len(s.Assumed) == 0 {
 		t.Errorf("%+v", s)
 	}
@@ -166,11 +166,11 @@ func TestPersonSheets(t *testing.T) {
 		if e.Path == "steelyard" {
 			continue
 		}
-		if text, err := Write(rower, []api.ValueEdit{{Path: e.Path, Text: e.Text}}); err != nil || text != rower {
+		if text, err := Read(rower).Write([]api.ValueEdit{{Path: e.Path, Text: e.Text}}); err != nil || text.String() != rower {
 			t.Errorf("%s: %v", e.Path, err)
 		}
 	}
-	if s := PersonSheet("steelyard: person 1\nheight: 17 m\nmass: 68 kg\n"); len(s.Problems) == 0 {
+	if s := PersonSheet(Read("steelyard: person 1\nheight: 17 m\nmass: 68 kg\n")); len(s.Problems) == 0 {
 		t.Errorf("%+v", s)
 	}
 }

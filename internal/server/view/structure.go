@@ -16,8 +16,8 @@ func (o *Opened) structure(b *sheet.Built) api.Structure {
 	s := api.Structure{Name: o.Machine.Name, Notes: o.Machine.Notes, Measured: o.Machine.Measured, Cautions: list(o.Machine.Cautions),
 		Contact: string(b.Contact), Points: o.points(b), Links: o.links(b), Loads: []api.Load{}, Settings: o.settings(b), Values: o.values(b),
 		Cams: o.cams(b), Understood: list(x.Understood), Assumed: list(x.Assumed), Missing: list(x.Missing)}
-	for _, l := range o.tree.at("loads").children {
-		s.Loads = append(s.Loads, api.Load{Name: l.key, Kind: l.at("kind").text})
+	for _, l := range o.Document.Keys("loads") {
+		s.Loads = append(s.Loads, api.Load{Name: l, Kind: o.Document.Text("loads." + l + ".kind")})
 	}
 	return s
 }
@@ -27,11 +27,11 @@ func list(texts []string) []string { return append([]string{}, texts...) }
 
 // linkPoints returns the names of the points that a link lists.
 func (o *Opened) linkPoints(link string) []string {
-	n := o.tree.at("links", link)
-	if !n.list {
-		n = n.at("points")
+	path := "links." + link
+	if points := o.Document.List(path); points != nil {
+		return points
 	}
-	return n.texts()
+	return list(o.Document.List(path + ".points"))
 }
 
 func (o *Opened) links(b *sheet.Built) []api.Link {
@@ -48,13 +48,13 @@ func (o *Opened) points(b *sheet.Built) []api.Point {
 	by := measurements(b)
 	at := o.spots(b)
 	out := []api.Point{}
-	for _, n := range o.tree.at("points").children {
-		p := api.Point{Name: n.key, At: place(at[n.key]), Links: []string{}}
+	for _, name := range o.Document.Keys("points") {
+		p := api.Point{Name: name, At: place(at[name]), Links: []string{}}
 		for k, axis := range []string{"x", "y"} {
-			p.Plus[k] = metres(by[o.pointPath(n.key, axis)].Spread)
+			p.Plus[k] = metres(by[o.pointPath(name, axis)].Spread)
 		}
 		for _, l := range append([]string{"ground"}, linkNames(b)...) {
-			if slices.Contains(o.linkPoints(l), n.key) {
+			if slices.Contains(o.linkPoints(l), name) {
 				p.Links = append(p.Links, l)
 			}
 		}
@@ -75,12 +75,16 @@ func linkNames(b *sheet.Built) []string {
 // pointPath returns the path to one coordinate of a point, as measurements and
 // edits name it.
 func (o *Opened) pointPath(point, axis string) string {
-	path := "points." + point + "." + axis
-	if _, rest := o.tree.find(path).value(); rest != "" {
-		number := map[string]string{"x": "1", "y": "2"}[axis]
-		return "points." + point + "." + number + rest
+	return o.placePath("points."+point, axis)
+}
+
+// placePath returns the path to one number of a place.
+func (o *Opened) placePath(place, axis string) string {
+	number := map[string]string{"x": "1", "y": "2"}[axis]
+	if grouped := place + "." + number + ".is"; o.Document.Text(grouped) != "" {
+		return grouped
 	}
-	return path
+	return place + "." + axis
 }
 
 func measurements(b *sheet.Built) map[string]sheet.Measurement {
@@ -96,8 +100,8 @@ func measurements(b *sheet.Built) map[string]sheet.Measurement {
 // and else as written.
 func (o *Opened) spots(b *sheet.Built) map[string]planar.Vec {
 	by, at := measurements(b), map[string]planar.Vec{}
-	for _, n := range o.tree.at("points").children {
-		at[n.key] = planar.Vec{X: by[o.pointPath(n.key, "x")].Value, Y: by[o.pointPath(n.key, "y")].Value}
+	for _, name := range o.Document.Keys("points") {
+		at[name] = planar.Vec{X: by[o.pointPath(name, "x")].Value, Y: by[o.pointPath(name, "y")].Value}
 	}
 	put := func(name string, p planar.Vec) {
 		if _, known := at[name]; known {
@@ -117,12 +121,12 @@ func (o *Opened) spots(b *sheet.Built) map[string]planar.Vec {
 		}
 	}
 	for i := range m.Weights {
-		put(o.tree.at("loads", m.Weights[i].Name, "at").text, m.Weights[i].At)
+		put(o.Document.Text("loads."+m.Weights[i].Name+".at"), m.Weights[i].At)
 	}
 	for i := range m.Chains {
-		put(o.tree.at("loads", m.Chains[i].Name, "at").text, m.Chains[i].At)
+		put(o.Document.Text("loads."+m.Chains[i].Name+".at"), m.Chains[i].At)
 	}
-	put(o.tree.at("contact", "at").text, m.Contact.At)
+	put(o.Document.Text("contact.at"), m.Contact.At)
 	return at
 }
 
@@ -132,22 +136,22 @@ func (o *Opened) putStation(put func(string, planar.Vec), s mechanism.Station) {
 		put(s.Name, s.At)
 		return
 	}
-	put(o.tree.at("sheaves", s.Name, "at").text, s.At)
-	put(o.tree.at("cams", s.Name, "axis").text, s.At)
+	put(o.Document.Text("sheaves."+s.Name+".at"), s.At)
+	put(o.Document.Text("cams."+s.Name+".axis"), s.At)
 }
 
 // cams lists the traced cams that a rope runs over, with their points.
 func (o *Opened) cams(b *sheet.Built) []api.Cam {
 	out := []api.Cam{}
-	for _, n := range o.tree.at("cams").children {
-		c := api.Cam{Name: n.key, Points: []api.Place{}}
-		axis, start, found := o.camFrame(b, n.key)
-		if !found || len(n.at("traced").children) == 0 {
+	for _, name := range o.Document.Keys("cams") {
+		c := api.Cam{Name: name, Points: []api.Place{}}
+		axis, start, found := o.camFrame(b, name)
+		if !found || len(o.Document.Keys("cams."+name+".traced")) == 0 {
 			continue
 		}
 		c.Axis = place(axis)
 		turn := planar.TurnThenShift(start, axis)
-		for _, v := range o.vertices(b, n.key) {
+		for _, v := range o.vertices(b, name) {
 			c.Points = append(c.Points, place(turn.Point(v)))
 		}
 		out = append(out, c)
@@ -185,8 +189,8 @@ func (o *Opened) camStart(b *sheet.Built, cam string) planar.Angle {
 func (o *Opened) vertices(b *sheet.Built, cam string) []planar.Vec {
 	by := measurements(b)
 	var out []planar.Vec
-	for _, n := range o.tree.at("cams", cam, "traced").children {
-		path := o.vertexPath(cam, n.key)
+	for _, number := range o.Document.Keys("cams." + cam + ".traced") {
+		path := o.vertexPath(cam, number)
 		out = append(out, planar.Vec{X: by[path("x")].Value, Y: by[path("y")].Value})
 	}
 	return out
@@ -194,11 +198,5 @@ func (o *Opened) vertices(b *sheet.Built, cam string) []planar.Vec {
 
 // vertexPath returns the way to a coordinate of a traced point.
 func (o *Opened) vertexPath(cam, number string) func(axis string) string {
-	return func(axis string) string {
-		path := "cams." + cam + ".traced." + number + "."
-		if _, rest := o.tree.find(path + axis).value(); rest != "" {
-			return path + map[string]string{"x": "1", "y": "2"}[axis] + rest
-		}
-		return path + axis
-	}
+	return func(axis string) string { return o.placePath("cams."+cam+".traced."+number, axis) }
 }

@@ -16,11 +16,11 @@ import (
 func TestCompare(t *testing.T) {
 	short := strings.Replace(lever, "to: 90 deg", "to: 45 deg", 1)
 	c := Compare(context.Background(), []Side{
-		{Text: lever},
-		{Text: lever, Settings: []api.Choice{{Setting: "plates", Value: "40 kg"}}},
-		{Text: short, Sheet: "abc", Label: "short"},
-		{Text: "nonsense", Label: "broken"},
-		{Text: lever},
+		{Text: Read(lever)},
+		{Text: Read(lever), Settings: []api.Choice{{Setting: "plates", Value: "40 kg"}}},
+		{Text: Read(short), Sheet: "abc", Label: "short"},
+		{Text: Read("nonsense"), Label: "broken"},
+		{Text: Read(lever)},
 	}, api.Holding, false, nil)
 	want := []string{"Lever", "Lever, plates 40 kg", "short", "broken", "Lever (2)"}
 	for i, item := range c.Items {
@@ -50,7 +50,7 @@ func TestCompare(t *testing.T) {
 }
 
 func TestExplain(t *testing.T) {
-	x := Explain(context.Background(), lever, api.Look{}, nil)
+	x := Explain(context.Background(), Read(lever), api.Look{}, nil)
 	var told []string
 	for _, s := range x.Steps {
 		if s.Caption == "" || s.Until < s.Position || s.Until >= len(x.Preview.Frames) {
@@ -72,14 +72,14 @@ func TestExplain(t *testing.T) {
 	if !strings.Contains(x.Message, "Start light") || !strings.HasPrefix(x.Message, "Lever, set to") {
 		t.Errorf("message: %s", x.Message)
 	}
-	if bad := Explain(context.Background(), "nonsense", api.Look{}, nil); len(bad.Steps) != 0 || len(bad.Preview.Problems) == 0 {
+	if bad := Explain(context.Background(), Read("nonsense"), api.Look{}, nil); len(bad.Steps) != 0 || len(bad.Preview.Problems) == 0 {
 		t.Errorf("%+v", bad)
 	}
 }
 
 func TestDemoMachinesAreExplained(t *testing.T) {
 	for _, f := range demo.Machines() {
-		x := Explain(context.Background(), string(f.Data), api.Look{Positions: 21, Imperial: true}, nil)
+		x := Explain(context.Background(), Read(string(f.Data)), api.Look{Positions: 21, Imperial: true}, nil)
 		if len(x.Steps) < 4 {
 			t.Errorf("%s: %d steps", f.Name, len(x.Steps))
 		}

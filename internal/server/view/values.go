@@ -12,9 +12,8 @@ import (
 func (o *Opened) values(b *sheet.Built) []api.Value {
 	out := []api.Value{}
 	for _, m := range b.Measurements {
-		n := o.tree.find(m.Path)
-		v := api.Value{Path: m.Path, Name: m.Name, Text: n.text, Value: m.Value, Plus: m.Spread, Unit: m.Unit.Symbol(), PerSI: m.Unit.FromSI(1),
-			Quantity: QuantityName(m.Unit.Dimension()), How: m.How, Line: n.line}
+		v := api.Value{Path: m.Path, Name: m.Name, Text: o.Document.Text(m.Path), Value: m.Value, Plus: m.Spread, Unit: m.Unit.Symbol(), PerSI: m.Unit.FromSI(1),
+			Quantity: QuantityName(m.Unit.Dimension()), How: m.How, Line: o.Document.Line(m.Path)}
 		if rest, ok := strings.CutPrefix(m.Path, "settings."); ok {
 			v.Setting, _, _ = strings.Cut(rest, ".")
 		}

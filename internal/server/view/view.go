@@ -23,7 +23,6 @@ const strokeRows = 241
 type Opened struct {
 	Document *sheet.Document
 	Machine  *sheet.Machine
-	tree     *node
 }
 
 // Open reads a machine sheet. Name is what messages call it.
@@ -32,11 +31,15 @@ func Open(name, text string) (*Opened, error) {
 	if err != nil {
 		return nil, err
 	}
+	return open(d)
+}
+
+func open(d *sheet.Document) (*Opened, error) {
 	m, err := d.Machine()
 	if err != nil {
 		return nil, err
 	}
-	return &Opened{Document: d, Machine: m, tree: parse(text)}, nil
+	return &Opened{Document: d, Machine: m}, nil
 }
 
 // Set returns the machine with settings chosen.
@@ -72,9 +75,9 @@ func (o *Opened) evaluate(ctx context.Context, b *sheet.Built, look *api.Look, o
 
 // Preview evaluates a machine sheet as the look asks, with a person on it if one
 // is given. The band is of first order.
-func Preview(ctx context.Context, text string, look api.Look, person *sheet.Person) api.Preview {
-	p := empty(text)
-	o, err := Open("the sheet", text)
+func Preview(ctx context.Context, text *Text, look api.Look, person *sheet.Person) api.Preview {
+	p := empty(text.text)
+	o, err := text.opened()
 	if err != nil {
 		p.Problems = Problems(err)
 		return p
@@ -182,9 +185,9 @@ func problem(p *sheet.Problem) api.SheetProblem {
 
 // Sampled is [Preview] with the error band drawn from every ±, which takes
 // seconds. The only error is the context's, when that is cancelled.
-func Sampled(ctx context.Context, text string, look api.Look, person *sheet.Person, progress func(done, total int)) (api.Preview, error) {
-	p := empty(text)
-	err := sample(ctx, &p, look, person, progress)
+func Sampled(ctx context.Context, text *Text, look api.Look, person *sheet.Person, progress func(done, total int)) (api.Preview, error) {
+	p := empty(text.text)
+	err := sample(ctx, &p, text, look, person, progress)
 	if ctx.Err() != nil {
 		return p, ctx.Err()
 	}
@@ -194,8 +197,8 @@ func Sampled(ctx context.Context, text string, look api.Look, person *sheet.Pers
 	return p, nil
 }
 
-func sample(ctx context.Context, p *api.Preview, look api.Look, person *sheet.Person, progress func(done, total int)) error {
-	o, err := Open("the sheet", p.Text)
+func sample(ctx context.Context, p *api.Preview, text *Text, look api.Look, person *sheet.Person, progress func(done, total int)) error {
+	o, err := text.opened()
 	if err != nil {
 		return err
 	}

@@ -35,7 +35,7 @@ settings:
 
 func preview(t *testing.T, text string, look api.Look) api.Preview {
 	t.Helper()
-	p := Preview(context.Background(), text, look, nil)
+	p := Preview(context.Background(), Read(text), look, nil)
 	if len(p.Problems) > 0 {
 		t.Fatalf("%+v", p.Problems)
 	}
@@ -228,7 +228,7 @@ func TestUnusableSheets(t *testing.T) {
 		if c.want == "boat" {
 			look.Settings = []api.Choice{{Setting: "boat", Value: "1"}}
 		}
-		p := Preview(context.Background(), c.text, look, nil)
+		p := Preview(context.Background(), Read(c.text), look, nil)
 		if len(p.Problems) == 0 || p.Curve != nil || p.Text != c.text {
 			t.Errorf("%s: %+v", c.name, p)
 			continue
