@@ -22,7 +22,12 @@ func read(r *http.Request, in any) error {
 	if kind, _, err := mime.ParseMediaType(r.Header.Get("Content-Type")); err != nil || kind != api.JSON {
 		return bad("the request is not %s; reload the page", api.JSON)
 	}
-	d := json.NewDecoder(r.Body)
+	return decode(r.Body, in)
+}
+
+// decode reads JSON that is exactly what in takes.
+func decode(from io.Reader, in any) error {
+	d := json.NewDecoder(from)
 	d.DisallowUnknownFields()
 	if err := d.Decode(in); err != nil {
 		if _, cut := tooLarge(err); cut {

@@ -7,7 +7,8 @@
 //
 //   - its Host is an address the program itself prints, so that another name
 //     that resolves to this machine (DNS rebinding) gets nothing;
-//   - it does not come from another site ([http.CrossOriginProtection]);
+//   - it does not come from another site ([http.CrossOriginProtection], and by
+//     its Origin where a line is opened);
 //   - for the API, it carries the cookie that the page got for the token in the
 //     printed address. The token stands behind the #, which browsers do not
 //     send; the page trades it for the cookie and takes it out of the address.
@@ -20,7 +21,7 @@
 //	server.go  guard.go  session.go  answer.go   who is let in, what comes back
 //	listen.go  static.go                         the address, the page's files
 //	room.go  sheets.go  history.go  backdrop.go  what is stored
-//	look.go  evaluate.go  compare.go             what is computed
+//	look.go  line.go  recent.go  evaluate.go     what is computed
 //	photo.go  survey.go  family.go               building a machine
 //	report.go  archive.go                        files to take away
 //

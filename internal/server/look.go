@@ -58,11 +58,11 @@ func (s *Server) preview(w http.ResponseWriter, r *http.Request) error {
 	if err := read(r, &in); err != nil {
 		return err
 	}
-	text, person, err := s.asked(r.Context(), in)
+	p, err := s.previewOf(r.Context(), in)
 	if err != nil {
 		return err
 	}
-	return send(w, r, view.Preview(r.Context(), text, in.Look, person))
+	return send(w, r, p)
 }
 
 func (s *Server) explain(w http.ResponseWriter, r *http.Request) error {

@@ -81,6 +81,7 @@ func (s *Server) handlers() map[string]handler {
 		"GET /api/example/{kind}":       s.getExample,
 
 		"POST /api/preview":  s.preview,
+		"GET /api/line":      s.line,
 		"POST /api/evaluate": s.evaluate,
 		"POST /api/compare":  s.compare,
 		"POST /api/explain":  s.explain,

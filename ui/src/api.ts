@@ -786,6 +786,12 @@ export interface Rectangle {
   nearer?: number;
 }
 
+/** Reply answers a question asked over a line: with one of both. */
+export interface Reply {
+  preview: Preview | null;
+  problem: Problem | null;
+}
+
 /** Revision is one state a sheet has had. */
 export interface Revision {
   revision: number;
@@ -1190,6 +1196,8 @@ export interface Routes {
   "GET /api/example/{kind}": { path: { kind: string }; query: {  }; in: void; out: Blob };
   /** Evaluate a machine quickly, storing nothing: for every move of a finger. */
   "POST /api/preview": { path: {  }; query: {  }; in: Ask; out: Preview };
+  /** Ask for previews one after the other over a line that stays open. Each message of a WebSocket asks one, and one answers it, in order. */
+  "GET /api/line": { path: {  }; query: {  }; in: Ask; out: Reply };
   /** Evaluate a machine with its sampled error band; takes seconds. Answers by server-sent events: progress, then done or failed. */
   "POST /api/evaluate": { path: {  }; query: {  }; in: Ask; out: Preview };
   /** Compare up to six machines or settings. */

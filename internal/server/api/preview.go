@@ -71,6 +71,12 @@ type Preview struct {
 	Cautions  []string         `json:"cautions"`
 }
 
+// Reply answers a question asked over a line: with one of both.
+type Reply struct {
+	Preview *Preview `json:"preview"`
+	Problem *Problem `json:"problem"`
+}
+
 // Curve is the force along the travel and what goes with it, in columns.
 type Curve struct {
 	Travel     []float64  `json:"travel"` // m along the contact's path, from 0, ascending

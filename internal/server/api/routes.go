@@ -11,6 +11,7 @@ type Route struct {
 	Out    any      // zero value of the answer; nil for none
 	Sends  []string // instead: media types of a raw answer
 	Done   any      // of a route that answers by events: zero value of the last
+	Line   bool     // keeps a line open, on which In is asked and Out answered any number of times
 }
 
 // Pattern returns the route as http.ServeMux takes it.
@@ -45,6 +46,9 @@ var (
 // A route with Done answers by server-sent events: any number of `progress`
 // (a [Progress]), then `done`, or `failed` (a [Problem]). Whoever asked stops
 // the work by closing the connection.
+//
+// A route with Line answers by a WebSocket (RFC 6455): one text message for each
+// question and one for its answer, in order.
 var Routes = []Route{
 	{Method: "POST", Path: "/api/session", About: "Trade the token for a cookie.", In: Session{}},
 	{Method: "GET", Path: "/api/room", About: "List everything stored.", Query: []Param{person}, Out: Room{}},
@@ -66,6 +70,7 @@ var Routes = []Route{
 	{Method: "GET", Path: "/api/example/{kind}", About: "Get a commented example sheet.", Sends: []string{YAML}},
 
 	{Method: "POST", Path: "/api/preview", About: "Evaluate a machine quickly, storing nothing: for every move of a finger.", In: Ask{}, Out: Preview{}},
+	{Method: "GET", Path: "/api/line", About: "Ask for previews one after the other over a line that stays open.", In: Ask{}, Out: Reply{}, Line: true},
 	{Method: "POST", Path: "/api/evaluate", About: "Evaluate a machine with its sampled error band; takes seconds.", In: Ask{}, Done: Preview{}},
 	{Method: "POST", Path: "/api/compare", About: "Compare up to six machines or settings.", In: Compare{}, Out: Comparison{}},
 	{Method: "POST", Path: "/api/person", About: "Read a person's sheet, storing nothing.", In: Ask{}, Out: PersonSheet{}},

@@ -65,7 +65,7 @@ func operation(r api.Route) object {
 	if params != nil {
 		op["parameters"] = params
 	}
-	if r.In != nil {
+	if r.In != nil && !r.Line {
 		op["requestBody"] = object{"required": true, "content": object{api.JSON: object{"schema": ref(reflect.TypeOf(r.In))}}}
 	} else if r.Upload != nil {
 		op["requestBody"] = object{"required": true, "content": raw(r.Upload)}
@@ -87,6 +87,10 @@ func responses(r api.Route) object {
 	done := object{"description": "Done."}
 	status := "200"
 	switch {
+	case r.Line:
+		status = "101"
+		done["description"] = fmt.Sprintf("A WebSocket (RFC 6455): each text message asks (%s), and one answers it (%s), in order.",
+			reflect.TypeOf(r.In).Name(), reflect.TypeOf(r.Out).Name())
 	case r.Out != nil:
 		done["content"] = object{api.JSON: object{"schema": ref(reflect.TypeOf(r.Out))}}
 	case r.Done != nil:

@@ -125,6 +125,9 @@ func tsRoutes(b *strings.Builder) {
 		if r.Done != nil {
 			events = " Answers by server-sent events: progress, then done or failed."
 		}
+		if r.Line {
+			events = " Each message of a WebSocket asks one, and one answers it, in order."
+		}
 		fmt.Fprintf(b, "  /** %s%s */\n  %q: { path: { %s }; query: { %s }; in: %s; out: %s };\n",
 			r.About, events, r.Pattern(), strings.Join(path, "; "), tsQuery(r.Query), in, out)
 	}
