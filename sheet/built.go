@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"slices"
 
 	"steelyard/mechanism"
 	"steelyard/planar"
@@ -31,11 +32,13 @@ func (m *Machine) Build(choice map[string]string) (*Built, error) {
 	if err != nil {
 		return nil, err
 	}
-	r, err := m.doc.read(picks)
-	if err != nil {
-		return nil, err
+	r := m.usual
+	if len(picks) > 0 {
+		if r, err = m.doc.read(picks); err != nil {
+			return nil, err
+		}
 	}
-	b := &Built{Contact: r.plan.contact.kind, Choices: r.picked, sheet: m, plan: r.plan}
+	b := &Built{Contact: r.plan.contact.kind, Choices: slices.Clone(r.picked), sheet: m, plan: r.plan}
 	for i := range r.plan.numbers {
 		b.Measurements = append(b.Measurements, r.plan.numbers[i].Measurement)
 	}

@@ -18,6 +18,7 @@ type Machine struct {
 	doc      *Document
 	settings []*setting
 	measures map[string]measure
+	usual    *reader // what was read with every setting at its default
 }
 
 // Setting is something adjustable on a machine.
@@ -43,7 +44,7 @@ func (d *Document) Machine() (*Machine, error) {
 		return nil, err
 	}
 	m := &Machine{Name: r.plan.name, Notes: r.notes, Measured: r.measured, Cautions: r.cautions,
-		doc: &kept, settings: r.settings, measures: r.measures}
+		doc: &kept, settings: r.settings, measures: r.measures, usual: r}
 	for _, s := range r.settings {
 		m.Settings = append(m.Settings, s.public())
 	}

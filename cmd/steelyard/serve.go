@@ -62,6 +62,12 @@ func demoFiles() []store.File {
 	return out
 }
 
+// rarely is how much garbage may gather, in percent of what is in use, before
+// it is collected. A few MB are in use, and a drag leaves as much every second:
+// at the usual 100 % the collector would take the second processor from the
+// browser while a finger moves.
+const rarely = 800
+
 type serveVerb struct {
 	dataFlag
 	Listen string `default:"${address}" placeholder:"HOST:PORT" help:"Address of the page; 0.0.0.0:7391 lets phones on the same network in."`
@@ -74,6 +80,9 @@ func (v *serveVerb) Run(c *console) error {
 		return err
 	}
 	defer st.Close()
+	if os.Getenv("GOGC") == "" {
+		debug.SetGCPercent(rarely)
+	}
 	l, err := server.Listen(v.Listen)
 	if err != nil {
 		return err

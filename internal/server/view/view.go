@@ -3,6 +3,8 @@ package view
 import (
 	"context"
 	"errors"
+	"fmt"
+	"sync"
 
 	"steelyard/evaluation"
 	"steelyard/internal/server/api"
@@ -19,11 +21,17 @@ const (
 // strokeRows is how finely a repetition is shown.
 const strokeRows = 241
 
-// Opened is a machine sheet that has been read.
+// Opened is a machine sheet that has been read. It is safe for concurrent use.
 type Opened struct {
 	Document *sheet.Document
 	Machine  *sheet.Machine
+
+	mu    sync.Mutex
+	built map[string]*sheet.Built // by the settings chosen
 }
+
+// mostBuilt bounds how many ways of setting one machine are kept built.
+const mostBuilt = 8
 
 // Open reads a machine sheet. Name is what messages call it.
 func Open(name, text string) (*Opened, error) {
@@ -44,11 +52,25 @@ func open(d *sheet.Document) (*Opened, error) {
 
 // Set returns the machine with settings chosen.
 func (o *Opened) Set(choices []api.Choice) (*sheet.Built, error) {
+	o.mu.Lock()
+	defer o.mu.Unlock()
+	key := fmt.Sprintf("%q", choices)
+	if b := o.built[key]; b != nil {
+		return b, nil
+	}
 	choice := map[string]string{}
 	for _, c := range choices {
 		choice[c.Setting] = c.Value
 	}
-	return o.Machine.Build(choice)
+	b, err := o.Machine.Build(choice)
+	if err != nil {
+		return nil, err
+	}
+	if o.built == nil || len(o.built) == mostBuilt {
+		o.built = map[string]*sheet.Built{}
+	}
+	o.built[key] = b
+	return b, nil
 }
 
 // Evaluate evaluates the machine without error band, with the stroke if a tempo
