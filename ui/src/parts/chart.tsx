@@ -1,7 +1,7 @@
 /** The ordinary curve over travel, with thirds, band, cursor and read-out under finger or mouse. */
 
 import type { JSX } from "preact";
-import { useId, useRef } from "preact/hooks";
+import { useId, useMemo, useRef } from "preact/hooks";
 import {
   type Axes,
   axesFor,
@@ -73,10 +73,21 @@ function Drawn(props: ChartProps & { size: Size }) {
   const range = spread(columns, props.most);
   last.current = held(last.current, range);
   const perForce = props.y.perUnit;
-  const axes = axesFor(
-    size,
-    [0, props.length / props.x.perUnit],
-    [last.current[0] / perForce, (last.current[1] * 1.04) / perForce],
+  const axes = useAxes(
+    axesFor(
+      size,
+      [0, props.length / props.x.perUnit],
+      [last.current[0] / perForce, (last.current[1] * 1.04) / perForce],
+    ),
+  );
+  const paper = useMemo(
+    () => (
+      <>
+        <Thirds axes={axes} />
+        <Scales axes={axes} x={props.x} y={props.y} />
+      </>
+    ),
+    [axes, props.x.title, props.y.title],
   );
   const shown = series.map((s) => ({
     ...s,
@@ -114,8 +125,7 @@ function Drawn(props: ChartProps & { size: Size }) {
           />
         </clipPath>
       </defs>
-      <Thirds axes={axes} />
-      <Scales axes={axes} x={props.x} y={props.y} />
+      {paper}
       <g clip-path={`url(#${id}c)`}>
         {band && (
           <path
@@ -145,6 +155,13 @@ function Drawn(props: ChartProps & { size: Size }) {
       />
     </svg>
   );
+}
+
+/** useAxes keeps the axes it was given before, as long as they are the same. */
+function useAxes(now: Axes): Axes {
+  const kept = useRef(now);
+  if (JSON.stringify(kept.current) !== JSON.stringify(now)) kept.current = now;
+  return kept.current;
 }
 
 function Thirds({ axes }: { axes: Axes }) {

@@ -49,9 +49,11 @@ export function fingers(element: Element, touched: () => Touched): () => void {
     else grip?.end();
     grip = null;
   };
+  // where it can be had, a move is told as it comes and not only before the next frame
+  const moves = "onpointerrawupdate" in globalThis ? "pointerrawupdate" : "pointermove";
   const listeners: [string, (e: PointerEvent) => void][] = [
     ["pointerdown", onDown],
-    ["pointermove", onMove],
+    [moves, onMove],
     ["pointerup", onUp],
     ["pointercancel", onUp],
   ];

@@ -18,6 +18,7 @@ import type {
 import { at } from "../drawing/ribbon.ts";
 import { ask, troubleOf } from "../server/client.ts";
 import { Latest } from "../server/latest.ts";
+import { Line } from "../server/line.ts";
 import { words } from "../words.ts";
 import { painted } from "./painted.ts";
 import { remember, settingsOf } from "./settings.ts";
@@ -28,7 +29,7 @@ import { who } from "./trainee.ts";
 const settleAfter = 120;
 
 /** quickPositions is how many places of the travel are computed while a finger moves. */
-const quickPositions = 61;
+const quickPositions = 41;
 
 /** Conflicting is two texts of one sheet of which only one can stay. */
 export interface Conflicting {
@@ -40,6 +41,7 @@ export interface Conflicting {
 interface Quick {
   ask: Ask;
   since: number; // ms, as performance.now
+  along?: () => void; // what is to change on the page together with the answer
 }
 
 export class Bench {
@@ -57,7 +59,9 @@ export class Bench {
   readonly saving = signal(false);
   readonly readings = signal<ForceReading[]>([]); // off a scale
 
+  readonly trying = computed(() => this.edits.value.length > 0);
   readonly shown = computed(() => this.trial.value ?? this.settled.value);
+  readonly name = computed(() => this.shown.value?.name || this.sheet.value?.name || "");
   readonly position = computed(() => {
     const curve = this.shown.value?.curve;
     return curve ? at(curve.travel, this.share.value) : 0;
@@ -71,10 +75,14 @@ export class Bench {
   #writing: Promise<void> = Promise.resolve();
   #timer = 0;
   #channel = "BroadcastChannel" in globalThis ? new BroadcastChannel("steelyard") : null;
+  #line = new Line();
   #quick = new Latest<Quick, Preview>(
-    (question) => ask("POST /api/preview", { in: question.ask }),
-    (answer, question) => this.#tried(answer, question.since),
-    (err) => this.#failed(err),
+    (question) => this.#line.ask(question.ask),
+    (answer, question) => this.#tried(answer, question),
+    (err, question) => {
+      question.along?.();
+      this.#failed(err);
+    },
   );
   #careful = new Latest<Ask, Preview>(
     (question) => ask("POST /api/preview", { in: question }),
@@ -92,6 +100,7 @@ export class Bench {
   constructor(readonly id: string) {
     this.choices = settingsOf(id);
     if (this.#channel) this.#channel.onmessage = (e) => this.#elsewhere(e.data);
+    this.#line.open();
     void this.open();
   }
 
@@ -101,6 +110,7 @@ export class Bench {
     this.#quick.forget();
     this.#careful.forget();
     this.#full.forget();
+    this.#line.close();
     this.#channel?.close();
   }
 
@@ -147,10 +157,13 @@ export class Bench {
     this.#full.ask({ sheet: this.id, look: this.look(true) });
   }
 
-  /** attempt shows what edits would do, and stores nothing. Since is when the finger moved, for timing. */
-  attempt(edits: Edit[], since = performance.now()): void {
+  /**
+   * attempt shows what edits would do, and stores nothing. Since is when the
+   * finger moved, for timing; along is done in one step with showing it.
+   */
+  attempt(edits: Edit[], since = performance.now(), along?: () => void): void {
     this.edits.value = edits;
-    this.#quick.ask({ ask: { sheet: this.id, edits, look: this.look(false) }, since });
+    this.#quick.ask({ ask: { sheet: this.id, edits, look: this.look(false) }, since, ...(along && { along }) });
     this.#later(() =>
       this.#careful.ask({ sheet: this.id, edits, look: { ...this.look(false), noBand: false, ...who() } }),
     );
@@ -287,14 +300,15 @@ export class Bench {
     });
   }
 
-  #tried(answer: Preview, since?: number): void {
+  #tried(answer: Preview, quick?: Quick): void {
     batch(() => {
-      this.problems.value = answer.problems;
+      quick?.along?.();
+      if (answer.problems.length || this.problems.value.length) this.problems.value = answer.problems;
       // what has not been asked for is as it was
       const structure = answer.structure ?? this.settled.value?.structure ?? null;
       if (answer.curve) this.trial.value = { ...answer, structure };
     });
-    if (since !== undefined) painted(since);
+    if (quick) painted(quick.since);
   }
 
   #failed(err: unknown): void {

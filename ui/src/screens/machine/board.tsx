@@ -1,6 +1,6 @@
 /** The drawing board: the side view, moved along its stroke or altered under the finger. */
 
-import { signal, useSignal } from "@preact/signals";
+import { type ReadonlySignal, signal, useSignal } from "@preact/signals";
 import { useEffect, useMemo, useRef } from "preact/hooks";
 import type { Edit } from "../../api.ts";
 import { type Place, sub } from "../../drawing/place.ts";
@@ -106,7 +106,7 @@ function Drawn({ bench, size }: { bench: Bench; size: Size }) {
           />
         </g>
         {mode.value === "alter" && <HandleMarks bench={bench} handles={handles} held={held} view={view} />}
-        {held.value?.touch && <Loupe at={onScreen(view, held.value.to)} size={size} of="machine-figure" />}
+        <LoupeOver held={held} view={view} size={size} />
       </svg>
       {camera.value && (
         <button type="button" class="fit" onClick={() => (camera.value = null)}>
@@ -116,6 +116,12 @@ function Drawn({ bench, size }: { bench: Bench; size: Size }) {
       <Rule view={view} perNewton={scales.perNewton} />
     </>
   );
+}
+
+/** LoupeOver shows the loupe while a finger holds something; the figure itself is not drawn anew for it. */
+function LoupeOver({ held, view, size }: { held: ReadonlySignal<Held | null>; view: View; size: Size }) {
+  if (!held.value?.touch) return null;
+  return <Loupe at={onScreen(view, held.value.to)} size={size} of="machine-figure" />;
 }
 
 /** Rule tells the scale of lengths and of the ribbon's width. */
@@ -166,7 +172,7 @@ function touching(t: Touching): Touched {
 
 const still: Grip = { move() {}, end() {}, cancel() {} };
 
-/** holdHandle drags a point or vertex; what it would change is shown at once and kept when it is let go. */
+/** holdHandle drags a point or vertex; its ring moves with the drawing, and what it changes is kept when it is let go. */
 function holdHandle(t: Touching, handle: Handle, from: Place, e: PointerEvent): Grip {
   const { bench, held } = t;
   const view = t.view!;
@@ -177,9 +183,10 @@ function holdHandle(t: Touching, handle: Handle, from: Place, e: PointerEvent): 
   return {
     move(at, e) {
       const to = onGround(view, [at[0] + offset[0], at[1] + offset[1]]);
-      held.value = { handle, to, touch: e.pointerType !== "mouse" };
       edits = [handle.edit(to, driver)];
-      bench.attempt(edits, e.timeStamp);
+      bench.attempt(edits, e.timeStamp, () => {
+        if (held.value) held.value = { ...held.value, to };
+      });
     },
     end() {
       held.value = null;

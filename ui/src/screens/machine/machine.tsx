@@ -93,7 +93,7 @@ const dots = (
 
 function Head({ bench }: { bench: Bench }) {
   const sheet = bench.sheet.value;
-  const name = bench.shown.value?.name || sheet?.name || "";
+  const name = bench.name.value;
   const leave = async () => {
     if (!sheet || !confirm(words.machine.removeSure(name))) return;
     if (await remove(sheet.id, sheet.revision)) go({ screen: "room" });
@@ -147,7 +147,7 @@ function IconButton({ label, d, off, act }: { label: string; d: string; off: boo
 /** Mends tells how the board is used, or what stands in the way. */
 function Mends({ bench }: { bench: Bench }) {
   const problems = bench.problems.value;
-  const trying = bench.edits.value.length > 0;
+  const trying = bench.trying.value;
   return (
     <div class="board-head">
       <Choice
