@@ -133,3 +133,42 @@ func TestNoForceSaysWhere(t *testing.T) {
 		t.Error("a lever turned right round must help on the far side")
 	}
 }
+
+// A sled of 100 kg on rails of 45° with friction: lifting takes
+// m·g·(sin 45° + µ·cos 45°), and the relative errors of m and µ add up by the
+// root sum of squares (JCGM 100:2008 eq. 10).
+const sledSheet = `steelyard: machine 1
+name: Sled
+points:
+  low: [0, 0]
+  high: [1000, 1000]
+  plate: [0, 0]
+links:
+  ground: [low, high]
+  sled: [plate]
+slides:
+  sled: {along: [low, high], at: plate, friction: 0.12 ± 0.03}
+loads:
+  plates: {kind: plates, at: plate, mass: 100 ± 2 kg}
+contact: {kind: foot plate, at: plate, on: sled}
+travel: {slide: sled, from: 0, to: 500}
+`
+
+func TestBandOfLiftingWithFriction(t *testing.T) {
+	e := run(t, sledSheet, Options{Draws: -1})
+	b, err := e.Linear()
+	if err != nil {
+		t.Fatal(err)
+	}
+	const m, µ, slope = 100, 0.12, math.Pi / 4
+	weight := mechanism.Gravity * (math.Sin(slope) + µ*math.Cos(slope))
+	want := math.Hypot(2*weight, m*mechanism.Gravity*math.Cos(slope)*0.03)
+	if b.Phase != profile.Lifting {
+		t.Fatalf("the band is of %v", b.Phase)
+	}
+	for i, in := range b.Between {
+		if math.Abs(b.Force[i]-m*weight) > 1e-6*m*weight || math.Abs(in.Half()-want) > 1e-3*want {
+			t.Fatalf("at position %d: %.6g N ± %.5g, want %.6g ± %.5g", i, b.Force[i], in.Half(), m*weight, want)
+		}
+	}
+}

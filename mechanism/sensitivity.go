@@ -19,41 +19,45 @@ type Drift struct {
 // errShape says that two models cannot be compared position by position.
 var errShape = errors.New("mechanism: the moved machine has other links, joints, ropes or loads; move numbers only")
 
-// Drift returns how the sweep changes, to first order, towards the same machine
-// with some of its numbers moved: what a measurement's error does to the curve.
+// Drifts returns how the sweep changes, to first order, towards each of the same
+// machines with some of their numbers moved: what the errors of measurements do
+// to the curve.
 //
 // At each position the loops are differentiated twice: once for where a moved
 // number takes the links, y with J·y = -Φₚ, and once for what it does to their
 // rates, J·v′ = -(γ(v,y) + Φₚ′). Nothing is solved again and no step is taken,
 // so the result is exact in the motion; where the description itself is curved
 // in the number (an ellipse's axis, say) it is the chord from one to the other.
-func (md *Model) Drift(sw *Sweep, moved *Model) (*Drift, error) {
-	if !md.sameShape(moved) {
-		return nil, errShape
+//
+// It returns an error if a machine has other parts than the model, not only
+// other numbers, or if the sweep is not the model's own.
+func (md *Model) Drifts(sw *Sweep, moved []*Model) ([]*Drift, error) {
+	st := md.NewState()
+	all := make([]*variation, len(moved))
+	for k, m := range moved {
+		if !md.sameShape(m) {
+			return nil, errShape
+		}
+		all[k] = newVariation(md, m, st, sw.Len())
 	}
-	n := sw.Len()
-	d := &Drift{make([]float64, n), make([]float64, n), make([]float64, n), make([]vec, n)}
-	v := newVariation(md, moved)
-	speed, load := make([]float64, n), make([]float64, n)
-	for i := range n {
+	for i := range sw.Len() {
 		if !sw.Posed[i] {
 			continue
 		}
-		if err := v.st.MoveTo(sw.Driver[i]); err != nil {
+		if err := st.MoveTo(sw.Driver[i]); err != nil {
 			return nil, err
 		}
-		t := float64(i) / float64(n-1)
-		v.turn((1-t)*(moved.machine.Drive.From-md.machine.Drive.From) + t*(moved.machine.Drive.To-md.machine.Drive.To))
-		d.Contact[i], speed[i] = v.contact()
-		load[i] = v.loadSpeed()
-		if sw.Stops[i] == nil {
-			d.Hold[i] = v.hold(sw.Hold[i], speed[i])
+		for _, v := range all {
+			v.record(sw, i)
 		}
-		speed[i], load[i] = v.perPosition(speed[i], load[i], sw, i)
 	}
-	cumulate(d.Travel, speed, sw)
-	cumulate(d.LoadTravel, load, sw)
-	return d, nil
+	out := make([]*Drift, len(all))
+	for k, v := range all {
+		cumulate(v.drift.Travel, v.speed, sw)
+		cumulate(v.drift.LoadTravel, v.load, sw)
+		out[k] = v.drift
+	}
+	return out, nil
 }
 
 // variation is one change of the description, carried along the travel.
@@ -63,10 +67,15 @@ type variation struct {
 	y, vp       []twist   // by LinkID: change of place, and of rate, per unit change
 	laidAtRest  []float64 // m, by line: explicit change of length at the measured pose
 	stretch     float64   // of the driver's range: change of driver per unit of driver
+
+	drift       *Drift
+	speed, load []float64 // by position: change of the contact's and the load's speed
 }
 
-func newVariation(base, moved *Model) *variation {
-	v := &variation{base: base, moved: moved, st: base.NewState()}
+// newVariation takes the state in the measured pose.
+func newVariation(base, moved *Model, st *State, n int) *variation {
+	v := &variation{base: base, moved: moved, st: st, speed: make([]float64, n), load: make([]float64, n),
+		drift: &Drift{make([]float64, n), make([]float64, n), make([]float64, n), make([]vec, n)}}
 	v.y, v.vp = make([]twist, len(v.st.pose)), make([]twist, len(v.st.pose))
 	v.laidAtRest = make([]float64, len(base.lines))
 	for i := range v.laidAtRest {
@@ -75,6 +84,19 @@ func newVariation(base, moved *Model) *variation {
 	a, b := base.machine.Drive, moved.machine.Drive
 	v.stretch = (b.To-b.From)/(a.To-a.From) - 1
 	return v
+}
+
+// record writes the changes at position i, where the state is.
+func (v *variation) record(sw *Sweep, i int) {
+	a, b := v.base.machine.Drive, v.moved.machine.Drive
+	t := float64(i) / float64(sw.Len()-1)
+	v.turn((1-t)*(b.From-a.From) + t*(b.To-a.To))
+	at, speed := v.contact()
+	v.drift.Contact[i] = at
+	if sw.Stops[i] == nil {
+		v.drift.Hold[i] = v.hold(sw.Hold[i], speed)
+	}
+	v.speed[i], v.load[i] = v.perPosition(speed, v.loadSpeed(), sw, i)
 }
 
 // turn solves for y and v′ at the state's pose, where the driver itself is

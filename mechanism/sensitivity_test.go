@@ -56,13 +56,17 @@ func compareDrift(t *testing.T, m Machine, n nudge) {
 	md, sw := at(0)
 	moved, up := at(e)
 	_, down := at(-e)
-	d, err := md.Drift(sw, moved)
+	ds, err := md.Drifts(sw, []*Model{md, moved})
 	if err != nil {
 		t.Fatal(err)
 	}
+	still, d := ds[0], ds[1]
 	for i := range sw.Driver {
 		if sw.Stops[i] != nil {
 			t.Fatal(sw.Stops[i])
+		}
+		if still.Hold[i] != 0 || still.Travel[i] != 0 || still.Contact[i] != (vec{}) {
+			t.Fatalf("at position %d the unmoved machine drifts: %g N, %g m", i, still.Hold[i], still.Travel[i])
 		}
 		near(t, "hold", d.Hold[i], (up.Hold[i]-down.Hold[i])/2, 5e-4*e*(1+math.Abs(sw.Hold[i]))) // the chord of a curved number errs with e²
 		near(t, "travel", d.Travel[i], (up.Travel[i]-down.Travel[i])/2, 1e-4*e)

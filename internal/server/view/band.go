@@ -6,14 +6,14 @@ import (
 	"steelyard/profile"
 )
 
-// firstOrder returns the linear band of holding the load; nil if no number has
-// a ±. Where nothing rubs, holding is lifting, and the words may speak of it.
+// firstOrder returns the linear band; nil if no number has a ±. The words may
+// speak of it if it is that of lifting.
 func firstOrder(e *evaluation.Evaluation) (*api.Band, error) {
 	b, err := e.Linear()
 	if err != nil || b == nil {
 		return nil, err
 	}
-	if !e.Rubs() {
+	if b.Phase == profile.Lifting {
 		e.Band = b
 	}
 	return band(e, b), nil
