@@ -125,7 +125,7 @@ export const words = {
     play: "Play",
     pause: "Pause",
     tempo: "Tempo",
-    tempoParts: { up: "up", top: "pause", down: "down", bottom: "pause" },
+    tempoParts: { up: "up", top: "pause, top", down: "down", bottom: "pause, bottom" },
     tabs: { label: "About this machine", curve: "Curve", set: "Set", measure: "Measure", why: "Why", sheet: "Sheet" },
     here: (force: string, share: string) => `${force} at ${share} of the travel`,
     gapHere: "No force here",
@@ -154,7 +154,7 @@ export const words = {
     sticking: "sticking point",
     off: (why: string) => `Nobody is drawn: ${why}`,
     effort: "Effort",
-    effortAxis: "of what the person can produce (%)",
+    effortAxis: "effort (%)",
     effortLabel: (name: string) => `Effort of ${name} along the travel`,
     hardest: "hardest joint",
     muscles: "Muscles in their own thirds",
@@ -273,7 +273,7 @@ export const words = {
     htmlHint:
       "The page for a client is one file: it works without a network, and a finger moves the stroke. Picture and drawing show the hardest place; the reports have every number.",
     writing: "Writing the report …",
-    reportName: (machine: string) => `${machine} report`,
+    report: "report", // in the name of its file
     noPicture: "This browser could not make the picture; take the drawing instead.",
     message: "Text to send",
     copy: "Copy",

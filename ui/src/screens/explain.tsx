@@ -91,7 +91,7 @@ function Take({ id, explanation: e }: { id: string; explanation: Explanation }) 
       writing.value = true;
       const path = { id, ext };
       const made = await ask("GET /api/sheets/{id}/report/{ext}", { path, query: reportQuery(e), signal });
-      save(made, words.explain.reportName(e.preview.name), ext);
+      save(made, e.preview.name, ext, words.explain.report);
     });
   const busy = progress.value !== null || writing.value;
   return (
@@ -186,18 +186,18 @@ function reportQuery(e: Explanation): Record<string, string | string[]> {
 }
 
 /** fileName returns a name every system takes. */
-export const fileName = (name: string, ending: string): string =>
+export const fileName = (name: string, ending: string, kind = ""): string =>
   `${
     name
       .replace(/[^\p{L}\p{N}]+/gu, "-")
       .replace(/^-+|-+$/g, "")
       .slice(0, 60) || "machine"
-  }.${ending}`;
+  }${kind && `-${kind}`}.${ending}`;
 
-function save(file: Blob, name: string, ending: string): void {
+function save(file: Blob, name: string, ending: string, kind = ""): void {
   const link = document.createElement("a");
   link.href = URL.createObjectURL(file);
-  link.download = fileName(name, ending);
+  link.download = fileName(name, ending, kind);
   link.click();
   setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
 }
