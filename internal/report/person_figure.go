@@ -192,7 +192,7 @@ func personShare(places []personPlace, inRow float64) float64 {
 func personFigures(e *evaluation.Evaluation, u units) []figure {
 	var out []figure
 	if places, err := personPlaces(e); err == nil && len(places) > 0 {
-		out = append(out, figure{title: capitalised(e.Person.Name()) + " on it at three places", desc: personWords(places, u),
+		out = append(out, figure{title: "With " + e.Person.Name() + " on it, at three places", desc: personWords(places, u),
 			page: personShare(places, 3), wide: 1.1 * personShare(places, 3), slim: 3 * personShare(places, 1),
 			draw: func(c canvas, box draw.Rect) { c.persons(e, places, box) }, person: true})
 	}

@@ -84,7 +84,7 @@ func effortLegend(all []effort) string {
 
 // personTitle heads the person's part.
 func personTitle(m *evaluation.Meeting) string {
-	return capitalised(m.Name()) + " on it: " + m.Rest.Setup.Exercise.String()
+	return capitalised(m.Rest.Setup.Exercise.String()) + ", with " + m.Name() + " on it"
 }
 
 // exerciseLine says who and how in one line.

@@ -82,7 +82,7 @@ func TestPersonInEveryFormat(t *testing.T) {
 			}
 		}
 		html, _ := write(t, ".html", e, Options{})
-		for _, want := range []string{`id="person"`, "on it at three places", "Effort: what is asked", "Body lengths"} {
+		for _, want := range []string{`id="person"`, "on it, at three places", "Effort: what is asked", "Body lengths"} {
 			if !strings.Contains(string(html), want) {
 				t.Errorf("%s: the page lacks %q", name, want)
 			}

@@ -56,6 +56,22 @@ describe.each(Object.keys(sizes) as SizeName[])("a person on a %s", (size) => {
     const before = await people.count();
     await v.page.getByRole("button", { name: "Add a person" }).click();
     await expect.poll(() => people.count()).toBe(before + 1);
+    const name = v.page.getByRole("textbox", { name: "name", exact: true });
+    await name.waitFor(); // somebody new is open at their name, to be overwritten
+    await expect.poll(() => name.evaluate((e) => e === document.activeElement)).toBe(true);
+    const mine = people.filter({ has: name });
+    await mine.getByText("The person's sheet").click();
+    const sheet = mine.getByRole("textbox", { name: /The person's sheet/ });
+    const stored = await sheet.inputValue();
+    await sheet.fill("height: tall");
+    await mine.getByRole("button", { name: "Keep" }).click();
+    await mine.getByRole("alert").waitFor();
+    expect(await sheet.inputValue()).toBe("height: tall"); // to be mended, and nothing is lost
+    await v.page.reload();
+    await people.first().locator("summary").first().click();
+    await people.first().getByText("The person's sheet").click();
+    expect(await people.first().getByRole("textbox", { name: /sheet/ }).inputValue()).toBe(stored);
+    await people.first().locator("summary").first().click();
     await v.page.getByText("the stroke", { exact: true }).click();
     const height = v.page.getByRole("textbox", { name: "height", exact: true });
     await height.waitFor();

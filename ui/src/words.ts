@@ -35,8 +35,8 @@ export const words = {
 
   room: {
     title: "The room",
-    lead: "Each machine by its sign: the load, drawn along the path of the hand or foot. Thick is heavy; the ring is the start.",
-    sort: "Sort by, or by where it loads",
+    lead: "Each machine by its sign: the force along the path of the hand or foot, from ring to arrow, thickest where that machine is heaviest.",
+    sort: "Sort by name, force or loaded third",
     sorts: {
       name: "Name",
       force: "Heaviest",
@@ -125,7 +125,7 @@ export const words = {
     play: "Play",
     pause: "Pause",
     tempo: "Tempo",
-    tempoParts: { up: "up", top: "pause", down: "down", bottom: "pause" },
+    tempoParts: { up: "up", top: "pause, top", down: "down", bottom: "pause, bottom" },
     tabs: { label: "About this machine", curve: "Curve", set: "Set", measure: "Measure", why: "Why", sheet: "Sheet" },
     here: (force: string, share: string) => `${force} at ${share} of the travel`,
     gapHere: "No force here",
@@ -154,7 +154,7 @@ export const words = {
     sticking: "sticking point",
     off: (why: string) => `Nobody is drawn: ${why}`,
     effort: "Effort",
-    effortAxis: "of what the person can produce (%)",
+    effortAxis: "effort (%)",
     effortLabel: (name: string) => `Effort of ${name} along the travel`,
     hardest: "hardest joint",
     muscles: "Muscles in their own thirds",
@@ -167,8 +167,8 @@ export const words = {
     maximumText: (load: string, low: string, high: string) => `${load} (${low} to ${high})`,
     warnings: "About the person's own figures",
     weak: "from sources not followed far enough back to lean on",
-    fit: (effort: string, joint: string) => `${effort} of what the person can, ${joint}`,
-    reach: (share: string) => `${share} of the travel within reach and range`,
+    fit: (effort: string, joint: string) => `asks ${effort} of what the ${joint} can`,
+    reach: (share: string) => `only ${share} of the travel is within reach and range`,
   },
 
   set: {
@@ -270,7 +270,11 @@ export const words = {
       pdf: "Report (PDF)",
       report: "Report (HTML)",
     },
-    htmlHint: "One file, works without a network, the stroke can be moved with a finger.",
+    htmlHint:
+      "The page for a client is one file: it works without a network, and a finger moves the stroke. Picture and drawing show the hardest place; the reports have every number.",
+    writing: "Writing the report …",
+    report: "report", // in the name of its file
+    noPicture: "This browser could not make the picture; take the drawing instead.",
     message: "Text to send",
     copy: "Copy",
     copied: "Copied",
@@ -313,6 +317,8 @@ export const words = {
     warnings: "Please look again",
     missing: "What would make it closer",
     removed: "Remove",
+    back: "Removed people can be brought back in the room, under More.",
+    refused: "Not kept yet: this has to be mended first",
   },
 
   build: {

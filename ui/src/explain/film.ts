@@ -6,12 +6,16 @@ import { at } from "../drawing/ribbon.ts";
 import type { Layer } from "../parts/figure/stage.ts";
 import { travelAt } from "../state/travel.ts";
 import type { Units } from "../units.ts";
+import { words } from "../words.ts";
 import { onCanvas, picture } from "./picture.ts";
 
 const size = { width: 640, height: 480 };
 const show: ReadonlySet<Layer> = new Set<Layer>(["ribbon", "loadArm", "contactArm", "forces", "names"]);
 const mostFrames = 90;
 const colours = 64;
+
+/** still is the size of a picture that does not move, px. */
+const stillSize = { width: 1280, height: 960 };
 
 export interface FilmJob {
   preview: Preview;
@@ -44,11 +48,30 @@ export function shots(p: Preview): Shot[] {
   return out;
 }
 
+/** hardest returns the position of the greatest force. */
+const hardest = (p: Preview): number => {
+  const lift = (p.curve?.lift ?? []).map((f) => f ?? Number.NEGATIVE_INFINITY);
+  return lift.indexOf(Math.max(...lift));
+};
+
+/** svg returns the stroke at its hardest place as a drawing. */
+export const svg = (job: Pick<FilmJob, "preview" | "units">): Blob =>
+  new Blob([picture(job.preview, hardest(job.preview), show, size, job.units)], { type: "image/svg+xml" });
+
+/** png returns the stroke at its hardest place as a picture. */
+export async function png(job: Pick<FilmJob, "preview" | "units">): Promise<Blob> {
+  const canvas = canvasOf(false, stillSize);
+  await onCanvas(picture(job.preview, hardest(job.preview), show, size, job.units), canvas);
+  const made = await new Promise<Blob | null>((done) => canvas.toBlob(done, "image/png"));
+  if (!made) throw new Error(words.explain.noPicture);
+  return made;
+}
+
 /** canvasOf returns a canvas that is drawn on, and for a GIF read back, again and again. */
-function canvasOf(willReadFrequently: boolean): HTMLCanvasElement {
+function canvasOf(willReadFrequently: boolean, { width, height } = size): HTMLCanvasElement {
   const canvas = document.createElement("canvas");
-  canvas.width = size.width;
-  canvas.height = size.height;
+  canvas.width = width;
+  canvas.height = height;
   canvas.getContext("2d", { willReadFrequently });
   return canvas;
 }

@@ -5,13 +5,14 @@
 
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { Curve, ExplainStep, Explanation, Frame, Preview } from "../api.ts";
+import { withBodies } from "../drawing/bodybox.ts";
 import { at, ceiling, fitWith, type Laid, ribbonOf } from "../drawing/ribbon.ts";
 import type { Size, View } from "../drawing/view.ts";
 import { axesOf, Chart } from "../parts/chart.tsx";
 import { Figure } from "../parts/figure/figure.tsx";
 import type { Layer, Stage } from "../parts/figure/stage.ts";
 import { useSize } from "../parts/size.ts";
-import { force, percent, type Units } from "../units.ts";
+import { force, held, mass, percent, type Units } from "../units.ts";
 import { words } from "../words.ts";
 import { layersFor } from "./show.ts";
 
@@ -29,13 +30,17 @@ export function stageFor(p: Preview, position: number, size: Size, units: Units)
   const ribbon = ribbonOf(p.curve, "lifting", p.band);
   const full = ceiling(ribbon);
   const wide = 0.19 * Math.min(size.width, size.height);
-  const view: View = fitWith({ low: p.drawing.low, high: p.drawing.high }, ribbon, wide, full, size, 26);
+  const box = withBodies({ low: p.drawing.low, high: p.drawing.high }, p.frames);
+  const view: View = fitWith(box, ribbon, wide, full, size, 26);
   const laid: Laid = { ribbon, view, perNewton: wide / full, full };
   return { drawing: p.drawing, frame: frameAt(p.frames, position), laid, view, size, units };
 }
 
 const frameAt = (frames: readonly Frame[], position: number): Frame =>
   frames.reduce((best, f) => (Math.abs(f.position - position) < Math.abs(best.position - position) ? f : best));
+
+/** bodyOf returns the person in the stage's pose, if there is one, as the figure wants them. */
+export const bodyOf = (s: Stage) => (s.frame.body ? { body: { shape: s.frame.body, stale: false } } : {});
 
 export function ExplainView({ explanation, units }: { explanation: Explanation; units: Units }) {
   const { steps, preview } = explanation;
@@ -103,13 +108,7 @@ function FigureBox({ preview, position, show, units }: FigureBoxProps) {
           role="img"
           aria-label={preview.name}
         >
-          <Figure
-            stage={stage}
-            show={show}
-            id="explain-unsure"
-            trail={preview.frames}
-            {...(stage.frame.body ? { body: { shape: stage.frame.body, stale: false } } : {})}
-          />
+          <Figure stage={stage} show={show} id="explain-unsure" trail={preview.frames} {...bodyOf(stage)} />
         </svg>
       )}
     </div>
@@ -138,7 +137,10 @@ function Scrubber({ curve, position, move, units }: ScrubberProps) {
         aria-valuetext={`${share}, ${text}`}
         onInput={(e) => move(Number(e.currentTarget.value))}
       />
-      <output>{text}</output>
+      <output>
+        {text}
+        {f !== null && f !== undefined && f > 0 && <span>{words.machine.heldMass(mass(units, held(f)))}</span>}
+      </output>
     </div>
   );
 }

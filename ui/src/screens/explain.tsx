@@ -3,12 +3,12 @@
 import { useSignal } from "@preact/signals";
 import { useEffect, useRef } from "preact/hooks";
 import type { Explanation, Look, Problem } from "../api.ts";
-import { canFilm, type FilmJob, gif, webm } from "../explain/film.ts";
+import { canFilm, type FilmJob, gif, png, svg, webm } from "../explain/film.ts";
 import { leaf } from "../explain/leaf.ts";
 import { ExplainView } from "../explain/view.tsx";
 import { BackLink } from "../parts/backlink.tsx";
 import { TroubleNote } from "../parts/notes.tsx";
-import { addressOf, ask, troubleOf } from "../server/client.ts";
+import { ask, troubleOf } from "../server/client.ts";
 import { settingsOf } from "../state/settings.ts";
 import { pounds, units } from "../state/taste.ts";
 import { trainee, who } from "../state/trainee.ts";
@@ -54,6 +54,7 @@ export function ExplainScreen({ id }: { id: string }) {
 /** Take hands the explanation out, in the form that is wanted. */
 function Take({ id, explanation: e }: { id: string; explanation: Explanation }) {
   const progress = useSignal<number | null>(null);
+  const writing = useSignal(false);
   const trouble = useSignal<Problem | null>(null);
   const stop = useRef<AbortController | null>(null);
   useEffect(() => () => stop.current?.abort(), []);
@@ -66,12 +67,14 @@ function Take({ id, explanation: e }: { id: string; explanation: Explanation }) 
       if (!stop.current.signal.aborted) trouble.value = troubleOf(err);
     } finally {
       progress.value = null;
+      writing.value = false;
     }
   };
+  const shown = { preview: e.preview, units: units.value };
   const film = (make: (job: FilmJob) => Promise<Blob>, ending: string) =>
     guarded(async (signal) => {
       progress.value = 0;
-      const job: FilmJob = { preview: e.preview, units: units.value, progress: (p) => (progress.value = p), signal };
+      const job: FilmJob = { ...shown, progress: (p) => (progress.value = p), signal };
       save(await make(job), e.preview.name, ending);
     });
   const page = () =>
@@ -83,6 +86,14 @@ function Take({ id, explanation: e }: { id: string; explanation: Explanation }) 
       );
       save(new Blob([text], { type: "text/html" }), e.preview.name, "html");
     });
+  const report = (ext: string) =>
+    guarded(async (signal) => {
+      writing.value = true;
+      const path = { id, ext };
+      const made = await ask("GET /api/sheets/{id}/report/{ext}", { path, query: reportQuery(e), signal });
+      save(made, e.preview.name, ext, words.explain.report);
+    });
+  const busy = progress.value !== null || writing.value;
   return (
     <section class="take">
       <h2>{words.explain.take}</h2>
@@ -90,21 +101,36 @@ function Take({ id, explanation: e }: { id: string; explanation: Explanation }) 
         <button type="button" class="strong" onClick={() => void page()}>
           {words.explain.formats.html}
         </button>
-        <button type="button" disabled={progress.value !== null} onClick={() => void film(gif, "gif")}>
+        <button type="button" onClick={() => void guarded(async () => save(await png(shown), e.preview.name, "png"))}>
+          {words.explain.formats.png}
+        </button>
+        <button type="button" disabled={busy} onClick={() => void film(gif, "gif")}>
           {words.explain.formats.gif}
         </button>
         {canFilm() && (
-          <button type="button" disabled={progress.value !== null} onClick={() => void film(webm, "webm")}>
+          <button type="button" disabled={busy} onClick={() => void film(webm, "webm")}>
             {words.explain.formats.webm}
           </button>
         )}
-        {(["png", "svg", "pdf", "html"] as const).map((ext) => (
-          <a class="button" href={reportAddress(id, ext, e)} download={fileName(e.preview.name, ext)} key={ext}>
-            {ext === "html" ? words.explain.formats.report : words.explain.formats[ext]}
-          </a>
+        <button type="button" onClick={() => void guarded(async () => save(svg(shown), e.preview.name, "svg"))}>
+          {words.explain.formats.svg}
+        </button>
+        {(["pdf", "html"] as const).map((ext) => (
+          <button type="button" disabled={busy} onClick={() => void report(ext)} key={ext}>
+            {ext === "html" ? words.explain.formats.report : words.explain.formats.pdf}
+          </button>
         ))}
       </div>
       <p class="faint small">{words.explain.htmlHint}</p>
+      {writing.value && (
+        <div class="row" role="status">
+          <progress aria-label={words.explain.writing} />
+          <span>{words.explain.writing}</span>
+          <button type="button" onClick={() => stop.current?.abort()}>
+            {words.cancel}
+          </button>
+        </div>
+      )}
       {progress.value !== null && (
         <div class="row" role="status">
           <progress max={1} value={progress.value} aria-label={words.explain.film("")} />
@@ -153,28 +179,25 @@ async function asset(name: string): Promise<string> {
   return answer.text();
 }
 
-function reportAddress(id: string, ext: string, e: Explanation): string {
+/** reportQuery asks for a report of what is explained: these settings, units and person. */
+function reportQuery(e: Explanation): Record<string, string | string[]> {
   const set = e.preview.settings.map((c) => `${c.setting}=${c.value}`);
-  return addressOf(
-    "GET /api/sheets/{id}/report/{ext}",
-    { id, ext },
-    { set, ...(pounds.value ? { units: "imperial" } : {}), ...who() },
-  );
+  return { set, ...(pounds.value ? { units: "imperial" } : {}), ...who() };
 }
 
 /** fileName returns a name every system takes. */
-export const fileName = (name: string, ending: string): string =>
+export const fileName = (name: string, ending: string, kind = ""): string =>
   `${
     name
       .replace(/[^\p{L}\p{N}]+/gu, "-")
       .replace(/^-+|-+$/g, "")
       .slice(0, 60) || "machine"
-  }.${ending}`;
+  }${kind && `-${kind}`}.${ending}`;
 
-function save(file: Blob, name: string, ending: string): void {
+function save(file: Blob, name: string, ending: string, kind = ""): void {
   const link = document.createElement("a");
   link.href = URL.createObjectURL(file);
-  link.download = fileName(name, ending);
+  link.download = fileName(name, ending, kind);
   link.click();
   setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
 }

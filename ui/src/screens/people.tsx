@@ -1,8 +1,8 @@
 /** The people who train here: what is known of each, what is filled in, and what would make it closer. */
 
 import { useSignal } from "@preact/signals";
-import { useEffect } from "preact/hooks";
-import type { Edit, PersonSheet, Problem, Sheet, SheetCard, SheetEntry } from "../api.ts";
+import { useEffect, useRef } from "preact/hooks";
+import type { Edit, PersonSheet, Problem, Sheet, SheetCard, SheetEntry, SheetProblem } from "../api.ts";
 import { ProblemList, TroubleNote } from "../parts/notes.tsx";
 import { ask, troubleOf } from "../server/client.ts";
 import { refresh, remove, room, roomTrouble } from "../state/room.ts";
@@ -11,12 +11,13 @@ import { words } from "../words.ts";
 
 export function PeopleScreen() {
   const trouble = useSignal<Problem | null>(null);
+  const added = useSignal("");
   useEffect(() => void refresh(trainee.value), []);
   const people = room.value?.people ?? [];
   const add = async () => {
     try {
       const example = await ask("GET /api/example/{kind}", { path: { kind: "person" } });
-      await ask("POST /api/sheets", { in: { text: await example.text() } });
+      added.value = (await ask("POST /api/sheets", { in: { text: await example.text() } })).sheet.id;
       await refresh(trainee.value);
     } catch (err) {
       trouble.value = troubleOf(err);
@@ -37,7 +38,7 @@ export function PeopleScreen() {
       <ul class="people-list">
         {people.map((p) => (
           <li key={p.id}>
-            <Person card={p} />
+            <Person card={p} fresh={p.id === added.value} />
           </li>
         ))}
       </ul>
@@ -50,6 +51,7 @@ function usePerson(card: SheetCard) {
   const sheet = useSignal<Sheet | null>(null);
   const person = useSignal<PersonSheet | null>(null);
   const trouble = useSignal<Problem | null>(null);
+  const refused = useSignal<SheetProblem[]>([]);
   const guarded = async (work: () => Promise<void>) => {
     try {
       await work();
@@ -60,42 +62,55 @@ function usePerson(card: SheetCard) {
       return false;
     }
   };
-  const understand = async (text: string, edits: Edit[] = []) => {
-    person.value = await ask("POST /api/person", { in: { text, edits, look: {} } });
-  };
+  const understood = (text: string, edits: Edit[] = []) => ask("POST /api/person", { in: { text, edits, look: {} } });
   const open = () =>
     guarded(async () => {
       sheet.value = await ask("GET /api/sheets/{id}", { path: { id: card.id } });
-      await understand(sheet.value.text);
+      person.value = await understood(sheet.value.text);
     });
-  const keep = (text: string) =>
+  /** keep stores the sheet and reports whether it could; a sheet that cannot be understood is not stored. */
+  const keep = async (text: string) => {
+    const tried = await guarded(async () => {
+      refused.value = (await understood(text)).problems;
+    });
+    return tried && !refused.value.length && store(text);
+  };
+  const store = (text: string) =>
     guarded(async () => {
       const revision = sheet.value?.revision ?? card.revision;
       const saved = await ask("PUT /api/sheets/{id}", { path: { id: card.id }, in: { revision, text } });
       sheet.value = saved.sheet;
-      await understand(saved.sheet.text);
+      refused.value = [];
+      person.value = await understood(saved.sheet.text);
       await refresh(trainee.value);
     });
   /** change stores one number and reports whether it could; what cannot be understood is told, and not stored. */
   const change = (path: string, text: string) =>
     guarded(async () => {
       if (person.value?.entries.some((e) => e.path === path && e.text === text)) return;
-      const tried = await ask("POST /api/person", {
-        in: { text: sheet.value?.text ?? "", edits: [{ value: { path, text } }], look: {} },
-      });
+      const tried = await understood(sheet.value?.text ?? "", [{ value: { path, text } }]);
       if (tried.problems.length) throw new Error(tried.problems.map((p) => p.message).join(" "));
-      await keep(tried.text);
+      await store(tried.text);
     });
-  return { sheet, person, trouble, open, keep, change };
+  return { sheet, person, trouble, refused, open, keep, change };
 }
 
-function Person({ card }: { card: SheetCard }) {
+/** Person is closed until asked for; one just added opens at their name. */
+function Person({ card, fresh }: { card: SheetCard; fresh: boolean }) {
   const p = usePerson(card);
+  const box = useRef<HTMLDetailsElement>(null);
+  useEffect(() => {
+    if (fresh && box.current) box.current.open = true;
+  }, [fresh]);
+  useEffect(() => {
+    if (fresh && p.person.value) box.current?.querySelector("input")?.select();
+  }, [fresh, p.person.value !== null]);
   const draft = useSignal<string | null>(null);
   const known = p.person.value;
   const text = draft.value ?? p.sheet.value?.text ?? "";
   return (
     <details
+      ref={box}
       onToggle={(e) => {
         if (e.currentTarget.open && !p.sheet.value) void p.open();
       }}
@@ -123,6 +138,12 @@ function Person({ card }: { card: SheetCard }) {
       {p.sheet.value && (
         <details>
           <summary>{words.people.edit}</summary>
+          {p.refused.value.length > 0 && (
+            <div class="note warn" role="alert">
+              <strong>{words.people.refused}</strong>
+              <ProblemList problems={p.refused.value} />
+            </div>
+          )}
           <textarea
             rows={16}
             spellcheck={false}
@@ -136,9 +157,8 @@ function Person({ card }: { card: SheetCard }) {
             type="button"
             class="strong"
             disabled={text === p.sheet.value.text}
-            onClick={() => {
-              draft.value = null;
-              void p.keep(text);
+            onClick={async () => {
+              if (await p.keep(text)) draft.value = null;
             }}
           >
             {words.people.keep}
@@ -149,6 +169,7 @@ function Person({ card }: { card: SheetCard }) {
         <button type="button" onClick={() => void remove(card.id, p.sheet.value?.revision ?? card.revision)}>
           {words.people.removed}
         </button>
+        <span class="faint small">{words.people.back}</span>
       </div>
     </details>
   );

@@ -4,7 +4,7 @@ import { signal } from "@preact/signals";
 import { useEffect, useRef } from "preact/hooks";
 import type { Fit, MachineCard, Room } from "../api.ts";
 import { Choice } from "../parts/choice.tsx";
-import { TroubleNote } from "../parts/notes.tsx";
+import { sentence, TroubleNote } from "../parts/notes.tsx";
 import { PersonPicker } from "../parts/personpicker.tsx";
 import { SignPicture } from "../parts/sign.tsx";
 import { addressOf } from "../server/client.ts";
@@ -87,7 +87,7 @@ function Board({ room: r }: { room: Room }) {
           value={order.value}
           choose={(v) => (order.value = v as Order)}
         />
-        <div class="row">
+        <div class="pickers">
           <label class="muscle-picker">
             <span>{words.room.muscle}</span>
             <select value={muscle.value} onChange={(e) => (muscle.value = e.currentTarget.value)}>
@@ -115,6 +115,7 @@ function Board({ room: r }: { room: Room }) {
           <a class="button strong" href={write({ screen: "compare", ids: chosen })}>
             {words.room.compare(chosen.length)}
           </a>
+          {chosen.length >= most && <p class="small">{words.room.full}</p>}
         </div>
       )}
     </>
@@ -134,7 +135,7 @@ function Card({ machine: m, chosen }: { machine: MachineCard; chosen: string[] }
           <strong>{m.name}</strong>
           <span class="loads">{m.sign ? words.room.loads(m.loads) : words.room.untested}</span>
           <span class="faint">{m.sign ? words.room.upTo(force(units.value, m.sign.peak)) : m.trouble}</span>
-          {m.fit && <FitLines fit={m.fit} />}
+          {m.fit && <FitLines fit={m.fit} machine={m.name} />}
         </div>
       </a>
       <label class="pick" title={words.room.pick(m.name)}>
@@ -151,8 +152,8 @@ function Card({ machine: m, chosen }: { machine: MachineCard; chosen: string[] }
 }
 
 /** FitLines says how the machine suits the person. */
-function FitLines({ fit }: { fit: Fit }) {
-  if (fit.trouble) return <span class="faint small">{fit.trouble}</span>;
+function FitLines({ fit, machine }: { fit: Fit; machine: string }) {
+  if (fit.trouble) return <span class="faint small fit-trouble">{bare(fit.trouble, machine)}</span>;
   const share = fit.reached * fit.inRange;
   return (
     <span class="fit-lines small">
@@ -160,6 +161,12 @@ function FitLines({ fit }: { fit: Fit }) {
       {share < 0.995 && <span class="warn-text">{words.person.reach(percent(share))}</span>}
     </span>
   );
+}
+
+/** bare leaves out of a message where it came from, which the card says already. */
+function bare(message: string, machine: string): string {
+  const from = [`${machine}: `, "exercise: "].find((p) => message.startsWith(p)) ?? "";
+  return sentence(message.slice(from.length).replaceAll("`", ""));
 }
 
 function More({ room: r }: { room: Room }) {
