@@ -89,7 +89,7 @@ export async function kept(page: Page): Promise<Preview> {
   )) as Preview;
 }
 
-/** lengthsOff returns the greatest relative error of a distance between two points at least 0.3 m apart, after telling it. */
+/** lengthsOff returns the greatest relative error of a distance between two points at least 0.15 m apart, after telling it. */
 export function lengthsOff(p: Preview, truth: Record<string, photo.Place>): number {
   const far = (a: photo.Place, b: photo.Place): number => Math.hypot(a[0] - b[0], a[1] - b[1]);
   const got = new Map(p.structure!.points.map((q) => [q.name, q.at]));
@@ -98,7 +98,7 @@ export function lengthsOff(p: Preview, truth: Record<string, photo.Place>): numb
   for (const a of names) {
     for (const b of names) {
       const long = far(truth[a]!, truth[b]!);
-      if (a < b && long >= 0.3) worst = Math.max(worst, Math.abs(far(got.get(a)!, got.get(b)!) / long - 1));
+      if (a < b && long >= 0.15) worst = Math.max(worst, Math.abs(far(got.get(a)!, got.get(b)!) / long - 1));
     }
   }
   console.log(`${p.name}: ${names.length} points, lengths at most ${(100 * worst).toFixed(2)} % off`);

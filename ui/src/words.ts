@@ -368,6 +368,8 @@ export const words = {
       straight: "Neither, or not sure",
     },
     nearHint: "A round plate looks alike turned either way, so the photo alone cannot tell.",
+    seenFromAbove: "Drawn as seen from above, with the phone below.",
+    seenFromTheSide: "Drawn as seen from the side, with the phone at the left.",
     whichUp: "Which way is up?",
     uprights: { plumb: "Something hangs", level: "Something is level" },
     uprightHints: {

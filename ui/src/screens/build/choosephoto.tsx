@@ -7,7 +7,7 @@ import { words } from "../../words.ts";
 
 interface PhotoButtonProps {
   label: string;
-  take: (file: File) => void;
+  take: (file: File) => Promise<void>;
   busy: boolean;
   strong?: boolean;
 }
@@ -29,7 +29,7 @@ export function PhotoButton({ label, take, busy, strong }: PhotoButtonProps) {
         onChange={(e) => {
           const file = e.currentTarget.files?.[0];
           e.currentTarget.value = "";
-          if (file) take(file);
+          if (file) void take(file);
         }}
       />
     </>
@@ -37,7 +37,7 @@ export function PhotoButton({ label, take, busy, strong }: PhotoButtonProps) {
 }
 
 interface ChoosePhotoProps {
-  take: (file: File) => void;
+  take: (file: File) => Promise<void>;
   busy: boolean;
   trouble: Problem | null;
 }

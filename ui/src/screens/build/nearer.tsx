@@ -32,7 +32,9 @@ export function NearerStep({ sides, answers: a, change }: NearerStepProps) {
           </label>
         ))}
       </fieldset>
-      <p class="faint">{words.build.nearHint}</p>
+      <p class="faint">
+        {upright ? words.build.seenFromTheSide : words.build.seenFromAbove} {words.build.nearHint}
+      </p>
     </>
   );
 }

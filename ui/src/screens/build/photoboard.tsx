@@ -145,7 +145,7 @@ function Drawn({ photo, marks, outlines, more, place: put, move, size }: PhotoBo
         </g>
         {held.value?.touch && <Loupe at={onScreen(view, up(held.value.at))} size={size} of="photo-figure" />}
       </svg>
-      <p class="photo-hint">{words.build.nearerHint}</p>
+      {more && !marks.length && !camera.value && <p class="photo-hint">{words.build.nearerHint}</p>}
       {camera.value && (
         <button type="button" class="fit" onClick={() => (camera.value = null)}>
           {words.machine.fit}
