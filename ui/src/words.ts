@@ -340,7 +340,7 @@ export const words = {
       values: "Numbers",
       done: "Look",
     },
-    scaleLead: "What in the photo has a known size, seen from the same side as the machine?",
+    scaleLead: "What in the photo has a known size and faces you the way the machine does?",
     kind: "What has a known size",
     sizes: "Known sizes",
     scales: { plate: "A round plate", line: "A length", rectangle: "A rectangle" },
