@@ -31,7 +31,7 @@ export function ScaleStep({ answers: a, change }: { answers: Answers; change: Ch
         choose={(v) => set({ kind: v as SizeKind })}
       />
       <p role="status">
-        {hints[size.kind]}{" "}
+        {hints[size.kind]} {size.kind === "line" && a.sizes.length === 1 && words.build.lineAlone}{" "}
         <strong>{tapsOf(size).length > 0 && wanting(size) > 0 && words.build.tooFew(wanting(size))}</strong>
       </p>
       <Dimensions size={size} set={set} />
