@@ -3,6 +3,7 @@ package calibrate
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"steelyard/planar"
 	"steelyard/quantity"
@@ -32,6 +33,7 @@ type Plane struct {
 	rims      [][]Pixel
 	survey    Survey
 	split     bool
+	sides     []Side // that decide between two planes
 	misfit    float64
 }
 
@@ -47,14 +49,16 @@ func (s *Survey) Solve() (*Plane, error) {
 	}
 	best := views[0]
 	split := len(views) > 1
+	var sides []Side
 	if split {
+		sides = telling(&views[0].view, &views[1].view)
 		flat := *t
 		flat.bend, flat.bendError = 0, 0
 		if f, ok := flat.from(best.x, mostSteps); ok && f.sum-best.sum < undecided {
 			best = f
 		}
 	}
-	p := &Plane{view: best.view, tap: t.tap, survey: *s, split: split, misfit: t.misfit(best.sum)}
+	p := &Plane{view: best.view, tap: t.tap, survey: *s, split: split, sides: sides, misfit: t.misfit(best.sum)}
 	if p.misfit > farOut {
 		return nil, &Fault{"the known sizes", fmt.Sprintf("contradict each other %.0f-fold of what their ± allows", p.misfit), "check each tap and size, and that all lie in one plane"}
 	}
@@ -263,6 +267,10 @@ func (p *Plane) Tap() float64 { return quantity.Coverage * p.tap * p.PerPixel() 
 // Ambiguous reports whether two planes explain the references alike, so that
 // [Survey.Near] is wanted.
 func (p *Plane) Ambiguous() bool { return p.split }
+
+// Sides returns the two opposite sides of the photo between which [Survey.Near]
+// decides if the plane is ambiguous; none if no side tells its two planes apart.
+func (p *Plane) Sides() []Side { return slices.Clone(p.sides) }
 
 // Rim returns the rim of a plate as the plane explains it, to be drawn over the
 // photo.

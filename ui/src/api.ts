@@ -623,6 +623,8 @@ export interface Photo {
   /** image/jpeg or image/png */
   type: string;
   bytes: number;
+  /** focal length over the longer side as the camera noted it, for Survey.Lens; told when the photo is stored, 0 if it noted none or the photo was cropped or zoomed */
+  lens?: number;
 }
 
 /** PhotoSide is a side of a photo. */
@@ -1007,15 +1009,15 @@ export interface Structure {
   missing: string[];
 }
 
-/** Survey measures places on a photo. At least one of Scale, Rectangle and Plate gives the scale; the latter two also take out perspective, and several together do so better. */
+/** Survey measures places on a photo. One to five lines, rectangles and plates in all give the scale; the latter two also take out perspective, and several together do so better. */
 export interface Survey {
   /** of the photo, pixels */
   width: number;
   height: number;
-  scale?: ScaleLine;
-  rectangle?: Rectangle;
-  plate?: Plate;
-  /** side on which the machine was nearer to the camera; a plate alone needs it, see Surveyed.Ambiguous */
+  lines?: ScaleLine[];
+  rectangles?: Rectangle[];
+  plates?: Plate[];
+  /** side of the photo on which the machine was nearer to the camera; a plate alone needs it, see Surveyed.Ambiguous */
   near?: PhotoSide;
   /** two places, the upper one first, on a line that hangs straight down */
   plumb?: [Pixel, Pixel];
@@ -1052,10 +1054,14 @@ export interface Surveyed {
   distance: number | null;
   /** rad, of the camera off square */
   tilt: number;
-  /** two planes explain the references alike: ask for Survey.Near */
+  /** two planes explain the references alike */
   ambiguous: boolean;
-  /** of the plate as the plane explains it, to be drawn over the photo */
-  rim: Pixel[];
+  /** the two between which Survey.Near then decides; empty if neither would */
+  sides: PhotoSide[];
+  /** of the plates as the plane explains them, to be drawn over the photo */
+  rims: Pixel[][];
+  /** smooth curve through Outline, to be drawn over the photo */
+  edge: Pixel[];
   /** how good it is and what would make it better */
   words: string[];
 }
