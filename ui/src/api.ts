@@ -216,6 +216,8 @@ export interface Drawing {
   contact: Place;
   /** the contact's link */
   on: number;
+  /** rad, of the plane of the picture from upright; π/2 is level, seen from above */
+  lean: number;
   /** corners of all that is drawn in any frame */
   low: Place;
   high: Place;

@@ -71,7 +71,12 @@ export const words = {
     more: "More",
   },
 
-  figure: { axis: "axis", contact: "contact" },
+  figure: {
+    axis: "axis",
+    contact: "contact",
+    fromAbove: "seen from above",
+    leaning: (degrees: string) => `the picture leans ${degrees}° from upright`,
+  },
 
   chart: {
     travel: (unit: string) => `travel (${unit})`,

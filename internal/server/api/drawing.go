@@ -12,7 +12,8 @@ type Drawing struct {
 	Lines   []Line      `json:"lines"` // ropes first, as in Frame.Lines
 	Contact Place       `json:"contact"`
 	On      int         `json:"on"`  // the contact's link
-	Low     Place       `json:"low"` // corners of all that is drawn in any frame
+	Lean    float64     `json:"lean"` // rad, of the plane of the picture from upright; π/2 is level, seen from above
+	Low     Place       `json:"low"`  // corners of all that is drawn in any frame
 	High    Place       `json:"high"`
 }
 
