@@ -24,11 +24,13 @@
 //	ribbon.go  sign.go                the load ribbon, and alone as a sign
 //	sideview.go  names.go             the machine with its ribbon, and what is named in it
 //	positions.go  arms.go             the machine three times with its moment arms
-//	stage.go  skeleton.go  machine.go where a machine is drawn, how a link looks, all of it
+//	stage.go  machine.go              where a machine is drawn, and all of it
 //	rope.go  load.go                  what pulls on it, what hangs on it
 //	curve.go  stroke.go  braille.go   over travel, over time, in a terminal
 //	tables.go  readings.go            numbers
 //	cautions.go                       care, and what the engine assumes
+//
+// The plain geometry of machine and person is package sketch's.
 //
 // Lengths on paper are mm; everything else is SI until it is written.
 package report
