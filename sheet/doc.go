@@ -120,7 +120,7 @@
 //	guard.go  tree.go  syntax.go             bytes to a tree of located texts
 //	document.go  paths.go  set.go            the document, and changing one value of it
 //	reader.go  fields.go  number.go          reading keys, names and numbers
-//	settings.go  choose.go                   settings, and values put in their places
+//	settings.go  choose.go  steps.go         settings, values put in their places, all of them
 //	points.go  links.go  joints.go           the sections of a machine
 //	outlines.go  forms.go  traced.go
 //	ropes.go  sides.go
