@@ -28,7 +28,14 @@
 //	rope.go  load.go                  what pulls on it, what hangs on it
 //	curve.go  stroke.go  braille.go   over travel, over time, in a terminal
 //	tables.go  readings.go            numbers
-//	cautions.go                       care, and what the engine assumes
+//	person.go  person_figure.go       the person on it: body, three places, joints
+//	person_joints.go
+//	person_ribbon.go                  what they can produce, beside the ribbon
+//	person_pages.go person_terminal.go in print, in a terminal
+//	effort.go  effort_figure.go       what is asked over what there is
+//	effort_table.go
+//	picture.go                        the first figure alone
+//	options.go  cautions.go           how it is written; care, and what the engine assumes
 //
 // The plain geometry of machine and person is package sketch's.
 //

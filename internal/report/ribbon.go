@@ -153,7 +153,7 @@ func (p placed) path(pg *draw.Page, text float64, th draw.Theme) {
 	pg.Stroke(draw.Circle(all[0], 0.3*text), draw.Pen{Width: 0.16 * text, Color: th.Load})
 }
 
-// outline returns the closed edge of all the ribbon may cover, for labels to
+// outlines returns the closed edges of all the ribbon may cover, for labels to
 // keep off.
 func (p placed) outlines() []draw.Path {
 	var out []draw.Path
