@@ -6,30 +6,16 @@ import (
 	"strings"
 	"testing"
 
-	"steelyard/demo"
 	"steelyard/evaluation"
 	"steelyard/exercise"
 	"steelyard/human"
-	"steelyard/sheet"
 )
 
 // adjustables returns the machines with a station, ready for a search.
 func adjustables(t *testing.T) []*evaluation.Adjustable {
 	t.Helper()
 	var out []*evaluation.Adjustable
-	for _, f := range demo.Machines() {
-		d, err := sheet.Read(f.Name, f.Data)
-		if err != nil {
-			t.Fatal(err)
-		}
-		m, err := d.Machine()
-		if err != nil {
-			t.Fatal(err)
-		}
-		b, err := m.Build(nil)
-		if err != nil {
-			t.Fatal(err)
-		}
+	for m, b := range machines(t) {
 		st, ok := b.Station()
 		if !ok {
 			continue
