@@ -136,7 +136,7 @@ const (
 // Arm is a moment arm: from an axis square to the line a force acts along.
 type Arm struct {
 	Kind   ArmKind `json:"kind"`
-	Name   string  `json:"name"` // in words: "load arm", "rope at the cam"
+	Name   string  `json:"name"` // of the load, the contact or the cam
 	Axis   Place   `json:"axis"`
 	Foot   Place   `json:"foot"` // of the perpendicular
 	Acts   Place   `json:"acts"` // where the force acts, on the same line as the foot
