@@ -15,7 +15,6 @@ import (
 	"steelyard/evaluation"
 	"steelyard/planar"
 	"steelyard/quantity"
-	"steelyard/sheet"
 )
 
 // truth is a machine whose geometry is known.
@@ -244,14 +243,7 @@ func build(t *testing.T, id string, a family.Answers) []byte {
 // curve returns the force in N at 101 positions.
 func curve(t *testing.T, data []byte) []float64 {
 	t.Helper()
-	doc, err := sheet.Read("test", data)
-	if err != nil {
-		t.Fatal(err)
-	}
-	m, err := doc.Machine()
-	if err != nil {
-		t.Fatal(err)
-	}
+	m := machine(t, data)
 	b, err := m.Build(nil)
 	if err != nil {
 		t.Fatal(err)

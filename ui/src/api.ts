@@ -7,7 +7,7 @@
 /** Arm is a moment arm: from an axis square to the line a force acts along. */
 export interface Arm {
   kind: ArmKind;
-  /** in words: "load arm", "rope at the cam" */
+  /** of the load, the contact or the cam */
   name: string;
   axis: Place;
   /** of the perpendicular */
