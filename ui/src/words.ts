@@ -139,10 +139,14 @@ export const words = {
     line: (line: number) => `Line ${line}`,
     conflictTitle: "Two changes to one machine",
     conflict:
-      "While you changed this machine, another page changed the same thing and stored it first. Nothing is lost: choose which of the two stays. The other can be found again with Undo.",
+      "While you changed this machine, another page changed the same thing and stored it first. Choose which of the two stays: keep yours, and Undo brings the other back; keep the other, and yours is let go.",
     mine: "Keep mine",
     theirs: "Keep the other",
     differs: "Where they differ",
+    unkept: "Not stored yet",
+    placed: (forward: string, up: string) => `${forward} forward, ${up} up`,
+    storeAgain: "Store it now",
+    discard: "Give it up",
   },
 
   person: {

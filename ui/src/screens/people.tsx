@@ -136,9 +136,8 @@ function Person({ card }: { card: SheetCard }) {
             type="button"
             class="strong"
             disabled={text === p.sheet.value.text}
-            onClick={() => {
-              draft.value = null;
-              void p.keep(text);
+            onClick={async () => {
+              if (await p.keep(text)) draft.value = null;
             }}
           >
             {words.people.keep}
