@@ -37,9 +37,15 @@ func (n *node) item(key string) *node {
 	return n.items[i-1]
 }
 
-// paths lists the ways to all single values.
-func (d *Document) paths() []string {
-	var out []string
+// Leaf is a single value of a sheet as it was written.
+type Leaf struct {
+	Path string // as [Document.Set] takes it
+	Text string // without its quotes
+}
+
+// Leaves lists all single values in the sheet's order.
+func (d *Document) Leaves() []Leaf {
+	var out []Leaf
 	var walk func(n *node)
 	walk = func(n *node) {
 		for i := range n.entries {
@@ -49,10 +55,19 @@ func (d *Document) paths() []string {
 			walk(item)
 		}
 		if n.kind == scalar {
-			out = append(out, n.path)
+			out = append(out, Leaf{n.path, n.text})
 		}
 	}
 	walk(d.root)
+	return out
+}
+
+// paths lists the ways to all single values.
+func (d *Document) paths() []string {
+	var out []string
+	for _, l := range d.Leaves() {
+		out = append(out, l.Path)
+	}
 	return out
 }
 

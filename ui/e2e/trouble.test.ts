@@ -232,6 +232,18 @@ describe.each(Object.keys(sizes) as SizeName[])("trouble on a %s", (size) => {
   });
 });
 
+test.skipIf(mountable.status !== 0)("a read-only folder is told before anything is opened", () => {
+  const program = new Program();
+  const line = [...smallDisk(program.data), process.env.STEELYARD!, "serve", "--data", program.data];
+  line[5] = line[5]!.replace("size=8m", "size=8m,ro");
+  const { status, stdout, stderr } = spawnSync(line[0]!, line.slice(1), { encoding: "utf8" });
+  rmSync(program.data, { recursive: true });
+  expect([status, stdout]).toEqual([1, ""]);
+  expect(stderr).toMatch(
+    /steelyard\.db (may not be written to|cannot be opened or made); .*writable for you, or name another/,
+  );
+});
+
 /** fill takes up all the room there is in the folder and returns the file that does. */
 function fill(folder: string): string {
   const file = join(folder, "filler");

@@ -1,7 +1,7 @@
 /** A machine: its drawing with the load ribbon, its curve, and what decides. */
 
 import { signal } from "@preact/signals";
-import { useEffect, useMemo } from "preact/hooks";
+import { useEffect, useMemo, useState } from "preact/hooks";
 import { BackLink } from "../../parts/backlink.tsx";
 import { Choice } from "../../parts/choice.tsx";
 import { Menu } from "../../parts/menu.tsx";
@@ -20,6 +20,7 @@ import { words } from "../../words.ts";
 import { Board, type Mode, mode } from "./board.tsx";
 import { ConflictDialog } from "./conflict.tsx";
 import { CurveView } from "./curve.tsx";
+import { HistoryDialog } from "./history.tsx";
 import { MeasurePane } from "./measure.tsx";
 import { PersonPane } from "./person.tsx";
 import { SetPane } from "./set.tsx";
@@ -91,6 +92,13 @@ function Head({ bench }: { bench: Bench }) {
     if (!sheet || !confirm(words.machine.removeSure(name))) return;
     if (await remove(sheet.id, sheet.revision)) go({ screen: "room" });
   };
+  const [past, setPast] = useState(false);
+  const show = (button: HTMLElement) => {
+    const menu = button.closest("details");
+    menu?.querySelector("summary")?.focus(); // the dialog gives the focus back there
+    if (menu) menu.open = false;
+    setPast(true);
+  };
   return (
     <div class="machine-head" data-saving={bench.saving.value ? "yes" : "no"}>
       <BackLink to={{ screen: "room" }} label={words.machine.back} />
@@ -118,11 +126,15 @@ function Head({ bench }: { bench: Bench }) {
           <a class="button" href={write({ screen: "compare", ids: [bench.id] })}>
             {words.machine.compare}
           </a>
+          <button type="button" onClick={(e) => show(e.currentTarget)}>
+            {words.history.open}
+          </button>
           <button type="button" onClick={() => void leave()}>
             {words.machine.remove}
           </button>
         </Menu>
       </div>
+      {past && <HistoryDialog bench={bench} close={() => setPast(false)} />}
     </div>
   );
 }
