@@ -105,7 +105,7 @@ function Drawn({ bench, size }: { bench: Bench; size: Size }) {
             {...(person?.sticking !== null && person?.sticking !== undefined ? { sticking: person.sticking } : {})}
           />
         </g>
-        {mode.value === "alter" && <HandleMarks bench={bench} handles={handles} held={held} view={view} />}
+        {mode.value === "alter" && <HandleMarks bench={bench} handles={handles} held={held} view={view} size={size} />}
         {held.value?.touch && <Loupe at={onScreen(view, held.value.to)} size={size} of="machine-figure" />}
       </svg>
       {camera.value && (
