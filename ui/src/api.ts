@@ -98,6 +98,13 @@ export interface Change {
   look?: Look;
 }
 
+/** Changes is what was changed on a sheet, latest first: the latest 200 steps. */
+export interface Changes {
+  steps: PastStep[];
+  /** there are steps before these; they are kept */
+  older: boolean;
+}
+
 /** Choice is the value a setting has. */
 export interface Choice {
   setting: string;
@@ -556,6 +563,19 @@ export interface OutlineAsk {
   /** number of points */
   least: number;
   usual: Place[];
+}
+
+/** PastStep is one change of a sheet and the state it led to. */
+export interface PastStep {
+  revision: number;
+  /** RFC 3339, UTC */
+  saved: string;
+  /** as in Revision, or "gone back": the text of an earlier step was stored again */
+  what: string;
+  /** "horn, up: 40 → 55 mm"; empty if no value was changed */
+  changes: string[];
+  /** the sheet stands like this now */
+  now: boolean;
 }
 
 /** PersonOnMachine is a person put through the machine's travel. Columns have one entry for each position of the curve; null where the body is not there or the strength has no figure. */
@@ -1194,6 +1214,10 @@ export interface Routes {
   "POST /api/sheets/{id}/redo": { path: { id: string }; query: {  }; in: Step; out: Saved };
   /** List the latest 200 states a sheet has had. */
   "GET /api/sheets/{id}/history": { path: { id: string }; query: {  }; in: void; out: History };
+  /** Get the text a sheet had. */
+  "GET /api/sheets/{id}/history/{revision}": { path: { id: string; revision: string }; query: {  }; in: void; out: Blob };
+  /** List what was changed in the latest 200 steps. */
+  "GET /api/sheets/{id}/changes": { path: { id: string }; query: {  }; in: void; out: Changes };
   /** Lay a photo behind a machine's drawing. */
   "PUT /api/sheets/{id}/backdrop": { path: { id: string }; query: {  }; in: SetBackdrop; out: Sheet };
   /** Get the forces read off a scale at a machine. */

@@ -144,10 +144,38 @@ export const words = {
     line: (line: number) => `Line ${line}`,
     conflictTitle: "Two changes to one machine",
     conflict:
-      "While you changed this machine, another page changed the same thing and stored it first. Nothing is lost: choose which of the two stays. The other can be found again with Undo.",
+      "While you changed this machine, another page changed the same thing and stored it first. Choose which of the two stays: keep yours, and Undo brings the other back; keep the other, and yours is let go.",
     mine: "Keep mine",
     theirs: "Keep the other",
     differs: "Where they differ",
+    unkept: "Not stored yet",
+    placed: (forward: string, up: string) => `${forward} forward, ${up} up`,
+    storeAgain: "Store it now",
+    discard: "Give it up",
+  },
+
+  history: {
+    open: "What was changed",
+    title: "What was changed",
+    lead: "Latest first. Going back adds a step of its own, so nothing is lost and Undo takes you here again.",
+    empty:
+      "Nothing has been changed yet. Drag a point under Alter it, or type a number under Measure: each change will stand here with its time, and you can go back to any of them.",
+    older: "Earlier steps are kept too; Undo leads there one by one.",
+    now: "as it is now",
+    back: "Go back here",
+    backTo: (told: string, when: string) => `Go back here: ${told}, ${when}`,
+    what: {
+      created: "Put into the room",
+      saved: "Text",
+      changed: "",
+      undone: "Undone",
+      redone: "Done again",
+      removed: "Removed from the room",
+      "brought back": "Brought back into the room",
+      imported: "Read from a file",
+      restored: "From a backup",
+      "gone back": "Gone back",
+    } as Record<string, string>,
   },
 
   person: {

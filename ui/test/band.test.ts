@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import type { Band, Curve } from "../src/api.ts";
-import { carried } from "../src/drawing/band.ts";
+import { bandAbout } from "../src/drawing/band.ts";
 
 const curve = (travel: number[], lift: (number | null)[]): Curve => ({ travel, lift }) as Curve;
 
@@ -11,7 +11,7 @@ test("a band keeps its width at the same share of the travel", () => {
     [0, 0.25, 0.5, 0.75, 1].map((s) => 2 * s),
     [50, 60, 70, null, 90],
   );
-  const b = carried(band, before, now);
+  const b = bandAbout(band, before, now);
   // start ±10, middle -20 +25, end ±30, whatever the force has become
   expect([b.low[0], b.high[0]]).toEqual([40, 60]);
   expect([b.low[2], b.high[2]]).toEqual([50, 95]);

@@ -4,11 +4,11 @@ import type { Band, Curve } from "../api.ts";
 import { at, column } from "./ribbon.ts";
 
 /**
- * carried lays the band of the curve before about the curve now, as wide as it
+ * bandAbout lays the band of the curve before about the curve now, as wide as it
  * was at the same share of the travel. It stands in for the band of the curve
  * now until that is computed, when the finger rests.
  */
-export function carried(band: Band, before: Curve, now: Curve): Band {
+export function bandAbout(band: Band, before: Curve, now: Curve): Band {
   const was = column(before, band.phase);
   const is = column(now, band.phase);
   const long = now.travel.at(-1) || 1;

@@ -15,7 +15,7 @@ import type {
   SheetProblem,
   Tempo,
 } from "../api.ts";
-import { carried } from "../drawing/band.ts";
+import { bandAbout } from "../drawing/band.ts";
 import { at } from "../drawing/ribbon.ts";
 import { ask, troubleOf } from "../server/client.ts";
 import { Latest } from "../server/latest.ts";
@@ -312,7 +312,8 @@ export class Bench {
       const measured = this.#measured;
       if (answer.band) this.#measured = answer;
       const band =
-        answer.band ?? (measured?.band && answer.curve ? carried(measured.band, measured.curve!, answer.curve) : null);
+        answer.band ??
+        (measured?.band && answer.curve ? bandAbout(measured.band, measured.curve!, answer.curve) : null);
       if (answer.curve) this.trial.value = { ...answer, structure, band };
     });
     if (quick) painted(quick.since);

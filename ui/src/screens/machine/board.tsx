@@ -106,7 +106,7 @@ function Drawn({ bench, size }: { bench: Bench; size: Size }) {
             {...(person?.sticking !== null && person?.sticking !== undefined ? { sticking: person.sticking } : {})}
           />
         </g>
-        {mode.value === "alter" && <HandleMarks bench={bench} handles={handles} held={held} view={view} />}
+        {mode.value === "alter" && <HandleMarks bench={bench} handles={handles} held={held} view={view} size={size} />}
         <LoupeOver held={held} view={view} size={size} />
       </svg>
       {camera.value && (
