@@ -75,7 +75,7 @@ export const words = {
     axis: "axis",
     contact: "contact",
     fromAbove: "seen from above",
-    leaning: (degrees: string) => `the picture leans ${degrees}° from upright`,
+    leaning: (degrees: string) => `leans ${degrees}°`,
   },
 
   chart: {
