@@ -24,6 +24,7 @@ interface Quick {
   ask: Ask;
   since: number; // ms, as performance.now
   along?: () => void; // what is to change on the page together with the answer
+  last?: true; // no careful question follows
 }
 
 /** Asking is a machine on the page. It stores nothing: see Bench. */
@@ -126,9 +127,19 @@ export class Asking {
     );
   }
 
+  /** ready shows the machine as it is drawn while a finger moves, so that nothing is done for the first time at its first move. */
+  ready(): void {
+    const edits = this.edits.value;
+    this.#quick.ask({ ask: { sheet: this.id, edits, look: this.look(false) }, since: performance.now() });
+  }
+
   /** trySheet shows what a whole text would do, and stores nothing. */
   trySheet(text: string): void {
-    this.#quick.ask({ ask: { text, look: { ...this.look(false), structure: true } }, since: performance.now() });
+    this.#quick.ask({
+      ask: { text, look: { ...this.look(false), structure: true } },
+      since: performance.now(),
+      last: true,
+    });
   }
 
   /** drop goes back to what is stored. */
@@ -199,7 +210,9 @@ export class Asking {
       const band =
         answer.band ??
         (measured?.band && answer.curve ? bandAbout(measured.band, measured.curve!, answer.curve) : null);
-      if (answer.curve) this.trial.value = { ...answer, structure, band };
+      // words that change sixty times a second cannot be read
+      const words = quick && !quick.last ? (this.shown.value?.words ?? answer.words) : answer.words;
+      if (answer.curve) this.trial.value = { ...answer, structure, band, words };
     });
     if (quick) painted(quick.since);
   }
