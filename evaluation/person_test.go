@@ -2,7 +2,6 @@ package evaluation
 
 import (
 	"bytes"
-	"context"
 	"errors"
 	"fmt"
 	"math"
@@ -23,11 +22,7 @@ func read(t testing.TB, file string) *sheet.Document {
 	if err != nil {
 		t.Fatal(err)
 	}
-	d, err := sheet.Read(file, data)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return d
+	return parsed(t, file, data)
 }
 
 func personOf(t testing.TB, file string) *sheet.Person {
@@ -42,19 +37,7 @@ func personOf(t testing.TB, file string) *sheet.Person {
 // setTo evaluates a machine of testdata with settings.
 func setTo(t testing.TB, file string, choice map[string]string, o Options) *Evaluation {
 	t.Helper()
-	m, err := read(t, file).Machine()
-	if err != nil {
-		t.Fatal(err)
-	}
-	b, err := m.Build(choice)
-	if err != nil {
-		t.Fatal(err)
-	}
-	e, err := Run(context.Background(), m, b, o)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return e
+	return runSet(t, read(t, file), choice, o)
 }
 
 func met(t testing.TB, e *Evaluation, p *sheet.Person) *Meeting {
@@ -77,11 +60,7 @@ age: 30
 
 func personFrom(t testing.TB, text string) *sheet.Person {
 	t.Helper()
-	d, err := sheet.Read("person.yaml", []byte(text))
-	if err != nil {
-		t.Fatal(err)
-	}
-	p, err := d.Person()
+	p, err := parsed(t, "person.yaml", []byte(text)).Person()
 	if err != nil {
 		t.Fatal(err)
 	}
