@@ -2,6 +2,7 @@ package server
 
 import (
 	"context"
+	"errors"
 	"net/http"
 
 	"steelyard/internal/server/api"
@@ -101,7 +102,7 @@ func (s *Server) compare(w http.ResponseWriter, r *http.Request) error {
 	var sides []view.Side
 	for _, item := range in.Items {
 		text, err := s.text(r.Context(), api.Ask{Text: item.Text, Sheet: item.Sheet})
-		if err != nil {
+		if err != nil && !errors.Is(err, store.ErrNotFound) { // the others are compared without it
 			return err
 		}
 		sides = append(sides, view.Side{Label: item.Label, Sheet: item.Sheet, Text: text, Settings: item.Settings})

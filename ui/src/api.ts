@@ -137,9 +137,13 @@ export interface ComparedCurve {
   byShare: (number | null)[];
   /** N; null beyond its travel */
   byTravel: (number | null)[];
+  /** whose its force is, as in Preview */
+  side: string;
   readings: Readings | null;
   /** why there is no curve */
   trouble: string;
+  /** there is none because the sheet is not stored any more */
+  gone: boolean;
   /** of the person, lifting, by share; empty without one */
   effort: (number | null)[];
   /** of the person, by share */
@@ -708,6 +712,8 @@ export interface Preview {
   settings: Choice[];
   /** 2 if mirrored; forces are of one */
   sides: number;
+  /** whose each force then is: "one arm", "one leg" or "one side"; else empty */
+  side: string;
   curve: Curve | null;
   /** null without any ± */
   band: Band | null;

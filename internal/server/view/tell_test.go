@@ -61,9 +61,10 @@ func TestExplain(t *testing.T) {
 	all := strings.Join(told, "\n")
 	for _, want := range []string{
 		"Lever, set to plates 20 kg, handle near.",
-		"level distance from the axis counts: 400 mm here, at the start",
-		"Hardest here: It takes 98 N here: the weight of the plates acts 400 mm in front of the axis, the contact force 800 mm from it.",
-		"lift ratio 0.50",
+		"The handle you hold turns about this axis.",
+		"The weight of the plates pulls straight down. Only how far to the side of the axis it is counts: 400 mm here, at the start.",
+		"Hardest here: It takes 98 N here. The weight of the plates is 400 mm to the side of the axis, your push passes 800 mm from it.",
+		"you move 1.26 m and the load 63 cm", // an arc of 90° at 800 mm and its half
 	} {
 		if !strings.Contains(all, want) {
 			t.Errorf("not told: %q in\n%s", want, all)
