@@ -3,6 +3,7 @@ package calibrate
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"steelyard/planar"
 	"steelyard/quantity"
@@ -104,6 +105,10 @@ func (p *Plane) Tap() float64 { return quantity.Coverage * p.tap * p.PerPixel() 
 // Ambiguous reports whether two planes explain the references alike, so that
 // [Survey.Near] is wanted.
 func (p *Plane) Ambiguous() bool { return p.split }
+
+// Sides returns the two opposite sides of the photo between which [Survey.Near]
+// decides if the plane is ambiguous; none if no side tells its two planes apart.
+func (p *Plane) Sides() []Side { return slices.Clone(p.sides) }
 
 // Rim returns the rim of a plate as the plane explains it, to be drawn over the
 // photo.

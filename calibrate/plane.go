@@ -31,6 +31,7 @@ type Plane struct {
 	rims      [][]Pixel
 	survey    Survey
 	split     bool
+	sides     []Side // that decide between two planes
 	misfit    float64
 }
 
@@ -46,14 +47,16 @@ func (s *Survey) Solve() (*Plane, error) {
 	}
 	best := views[0]
 	split := len(views) > 1
+	var sides []Side
 	if split {
+		sides = telling(&views[0].view, &views[1].view)
 		flat := *t
 		flat.bend, flat.bendError = 0, 0
 		if f, ok := flat.from(best.x, mostSteps); ok && f.sum-best.sum < undecided {
 			best = f
 		}
 	}
-	p := &Plane{view: best.view, tap: t.tap, survey: *s, split: split, misfit: t.misfit(best.sum)}
+	p := &Plane{view: best.view, tap: t.tap, survey: *s, split: split, sides: sides, misfit: t.misfit(best.sum)}
 	if p.misfit > farOut {
 		return nil, &Fault{"the known sizes", fmt.Sprintf("contradict each other %.0f-fold of what their ± allows", p.misfit), "check each tap and size, and that all lie in one plane"}
 	}

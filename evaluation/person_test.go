@@ -158,18 +158,7 @@ func TestMachineWithoutStationIsRefused(t *testing.T) {
 
 // TestPersonFollowsSchema holds the person's part against the bundled schema.
 func TestPersonFollowsSchema(t *testing.T) {
-	parsed, err := jsonschema.UnmarshalJSON(bytes.NewReader(Schema))
-	if err != nil {
-		t.Fatal(err)
-	}
-	c := jsonschema.NewCompiler()
-	if err := c.AddResource("evaluation.json", parsed); err != nil {
-		t.Fatal(err)
-	}
-	schema, err := c.Compile("evaluation.json")
-	if err != nil {
-		t.Fatal(err)
-	}
+	schema := compiledSchema(t)
 	for name, tempo := range map[string]*mechanism.Tempo{"at rest": nil, "at a tempo": {Up: 2, Down: 2}} {
 		e := setTo(t, "kick.yaml", nil, Options{Draws: -1, Tempo: tempo})
 		e.Person = met(t, e, personFrom(t, kicker+"strength:\n  - {lift: Another, load: 10 kg}\n"))

@@ -194,7 +194,7 @@ func (r *reader) target(at *node, path string, f *fields) *node {
 	n := r.doc.find(path)
 	switch {
 	case n == nil:
-		r.fault(at, fmt.Sprintf("%s sets %q", f, shorten(path)), "the sheet has no such value", r.suggest(path, r.doc.Paths(), "write the keys that lead to it, joined by dots, such as loads.plates.mass"))
+		r.fault(at, fmt.Sprintf("%s sets %q", f, shorten(path)), "the sheet has no such value", r.suggest(path, r.doc.paths(), "write the keys that lead to it, joined by dots, such as loads.plates.mass"))
 		return nil
 	case n.kind != scalar:
 		r.fault(at, fmt.Sprintf("%s sets %q", f, path), "that is a whole group and not one value", "name one value in it, such as "+path+"."+firstKey(n))

@@ -54,7 +54,7 @@ func nearestPosition(e *evaluation.Evaluation, share float64) int {
 func drawing(e *evaluation.Evaluation) api.Drawing {
 	m := e.Model.Machine()
 	d := api.Drawing{Links: []api.LinkShape{}, Pins: pins(m), Guides: guides(e), Wheels: wheels(e), Weights: weights(m), Lines: lines(m),
-		Contact: place(m.Contact.At), On: int(m.Contact.Link)}
+		Contact: place(m.Contact.At), On: int(m.Contact.Link), Lean: share(float64(m.Plane.Tilt))}
 	for l := range linkCount(m) {
 		d.Links = append(d.Links, linkShape(m, l))
 	}
