@@ -9,6 +9,7 @@ import (
 	"steelyard/evaluation"
 	"steelyard/internal/server/api"
 	"steelyard/profile"
+	"steelyard/quantity"
 	"steelyard/sheet"
 )
 
@@ -55,7 +56,7 @@ func (t teller) steps() []api.ExplainStep {
 	first := &t.Frames[start]
 	steps := []api.ExplainStep{{Title: "The machine", Caption: t.intro(), Position: start, Until: t.last(), Show: []api.Shown{api.ShowMachine}}}
 	if armOf(first, api.ContactArm) != nil {
-		steps = append(steps, api.ExplainStep{Title: "What it turns about", Caption: fmt.Sprintf("%s turns about this axis. The further your push passes from it, the less force you need.", t.pushed()),
+		steps = append(steps, api.ExplainStep{Title: "What it turns about", Caption: fmt.Sprintf("%s turns about this axis. The further from it your force acts, the less it takes.", t.pushed()),
 			Position: start, Until: start, Show: []api.Shown{api.ShowMachine, api.ShowAxis, api.ShowContact}})
 	}
 	if load := armOf(first, api.LoadArm); load != nil {
@@ -114,7 +115,7 @@ func (t teller) pushed() string {
 	case sheet.RopeHandle:
 		return "The handle you pull"
 	case sheet.Held:
-		return "The weight you hold"
+		return "The weight you carry"
 	}
 	return "The handle you hold"
 }
@@ -126,15 +127,23 @@ func (t teller) reason(c *evaluation.Cause) string {
 	case len(c.Shares) == 0:
 		return "Nothing loads the machine here."
 	case c.Manner == evaluation.ByLever:
-		return fmt.Sprintf("The weight of the %s is %s to the side of the axis, your push passes %s from it.", main.Name, t.u.Short(math.Abs(c.LoadArm)), t.u.Short(c.ContactArm))
+		return fmt.Sprintf("The weight of the %s is %s to the side of the axis, your force acts %s from it.", main.Name, t.u.Short(math.Abs(c.LoadArm)), t.u.Short(c.ContactArm))
 	case c.Manner == evaluation.ByCam:
-		return fmt.Sprintf("The rope passes %s from the axis of the %s, your push %s.", t.u.Short(c.LoadArm), c.Cam, t.u.Short(c.ContactArm))
+		return fmt.Sprintf("The rope passes %s from the axis of the %s, your force acts %s from it.", t.u.Short(c.LoadArm), c.Cam, t.u.Short(c.ContactArm))
 	case c.Manner == evaluation.ByPull:
 		return fmt.Sprintf("The pull of the %s accounts for %s of it.", main.Name, t.u.Force(main.Force))
 	case c.Ratio < 0:
-		return fmt.Sprintf("With each %s you move, the weight of the %s comes down by %s.", t.u.Short(0.1), main.Name, t.u.Short(-0.1*c.Ratio))
+		return fmt.Sprintf("With each %s you move, the weight of the %s comes down by %s.", t.u.Short(t.piece()), main.Name, t.u.Short(-t.piece()*c.Ratio))
 	}
-	return fmt.Sprintf("Each %s you move lifts the weight of the %s by %s.", t.u.Short(0.1), main.Name, t.u.Short(0.1*c.Ratio))
+	return fmt.Sprintf("Each %s you move lifts the weight of the %s by %s.", t.u.Short(t.piece()), main.Name, t.u.Short(t.piece()*c.Ratio))
+}
+
+// piece is a length of movement to be told of, m, round in the reader's units.
+func (t teller) piece() float64 {
+	if t.u.System() == quantity.Imperial {
+		return quantity.Inch.ToSI(4)
+	}
+	return 0.1
 }
 
 // ropeStep shows what a cam or drum does along the travel.

@@ -29,15 +29,21 @@ func (t teller) message() string {
 func (t teller) verdict() []string {
 	r := t.lifting()
 	lines := []string{t.loads()}
-	if r.Loads != profile.Evenly {
-		lines = append(lines, fmt.Sprintf("The hardest moment comes in the %s of the movement (%s), the easiest in the %s (%s).",
-			thirdOf(r.Peak.Share), t.ranged(profile.PeakForce), thirdOf(r.Least.Share), t.ranged(profile.LeastForce)))
-	} else {
-		lines = append(lines, fmt.Sprintf("It takes %s at the most and %s at the least.", t.ranged(profile.PeakForce), t.ranged(profile.LeastForce)))
+	most, least := t.ranged(profile.PeakForce), t.ranged(profile.LeastForce)
+	switch {
+	case most == least:
+		lines = append(lines, fmt.Sprintf("It takes %s.", most))
+	case r.Loads == profile.Evenly:
+		lines = append(lines, fmt.Sprintf("At the most it takes %s, at the least %s.", most, least))
+	default:
+		lines = append(lines, fmt.Sprintf("The hardest moment comes in the %s of the movement, %s; the easiest in the %s, %s.", thirdOf(r.Peak.Share), most, thirdOf(r.Least.Share), least))
 	}
 	if r.Loads != profile.Unknown {
 		lines = append(lines, fmt.Sprintf("On average %s in the first third, %s in the middle, %s in the last.",
 			t.u.Force(r.Thirds[profile.Lengthened].Mean), t.u.Force(r.Thirds[profile.Middle].Mean), t.u.Force(r.Thirds[profile.Shortened].Mean)))
+	}
+	if t.e.Band != nil {
+		lines = append(lines, "The ranges tell how closely the machine was measured.")
 	}
 	if t.Side != "" {
 		lines = append(lines, fmt.Sprintf("Both sides move alike; every number is for %s.", t.Side))
@@ -69,5 +75,5 @@ func (t teller) ranged(q profile.Reading) string {
 		return text
 	}
 	in := t.e.Band.Reading(q)
-	return fmt.Sprintf("%s, between %s and %s", text, t.u.Force(in.Low), t.u.Force(in.High))
+	return fmt.Sprintf("%s (%s to %s)", text, t.u.Force(in.Low), t.u.Force(in.High))
 }
