@@ -80,11 +80,17 @@ func (s *Server) explain(w http.ResponseWriter, r *http.Request) error {
 
 // readPerson reads a person's sheet.
 func (s *Server) readPerson(w http.ResponseWriter, r *http.Request) error {
-	var in api.Ask
+	var in api.AskPerson
 	if err := read(r, &in); err != nil {
 		return err
 	}
-	text, err := s.text(r.Context(), in)
+	text, err := s.text(r.Context(), api.Ask{Text: in.Text, Sheet: in.Sheet, Edits: in.Edits})
+	if err == nil && in.Strength != nil {
+		text, err = text.WithStrength(*in.Strength)
+	}
+	if err == nil && in.Limit != nil {
+		text, err = text.WithLimit(*in.Limit)
+	}
 	if err != nil {
 		return err
 	}
