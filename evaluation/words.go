@@ -101,6 +101,14 @@ func (e *Evaluation) Side() string {
 	return "one arm"
 }
 
+// Sided adds to a force whose it is, where it is not the whole machine's.
+func (e *Evaluation) Sided(force string) string {
+	if side := e.Side(); side != "" {
+		return force + " for " + side
+	}
+	return force
+}
+
 // unsaid says why nothing is said about how sure the result is.
 func (e *Evaluation) unsaid() []string {
 	switch ms, _ := e.measured(); {
@@ -155,6 +163,9 @@ func (e *Evaluation) headline(f Formatter) string {
 // that is known.
 func (e *Evaluation) ranged(q profile.Reading, f Formatter) string {
 	force := f.Force(e.Readings[profile.Lifting].Value(q))
+	if q == profile.PeakForce {
+		force = e.Sided(force)
+	}
 	if e.Band == nil {
 		return force
 	}

@@ -78,17 +78,8 @@ func (t teller) steps() []api.ExplainStep {
 // extreme shows the hardest or the easiest place.
 func (t teller) extreme(title string, c *evaluation.Cause) api.ExplainStep {
 	k := t.at(c.At.Travel)
-	return api.ExplainStep{Title: title, Caption: fmt.Sprintf("It takes %s here. %s", t.force(c.At.Force), t.reason(c)), Position: k, Until: k,
+	return api.ExplainStep{Title: title, Caption: fmt.Sprintf("It takes %s here. %s", t.e.Sided(t.u.Force(c.At.Force)), t.reason(c)), Position: k, Until: k,
 		Show: []api.Shown{api.ShowMachine, api.ShowRibbon, api.ShowAxis, api.ShowGravity, api.ShowLoadArm, api.ShowContact, api.ShowRadius}}
-}
-
-// force is a force with whose it is.
-func (t teller) force(newtons float64) string {
-	text := t.u.Force(newtons)
-	if t.Side != "" {
-		text += " for " + t.Side
-	}
-	return text
 }
 
 // intro says what one sees.

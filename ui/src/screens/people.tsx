@@ -5,10 +5,11 @@ import { useEffect, useRef } from "preact/hooks";
 import type { Edit, PersonSheet, Problem, Sheet, SheetCard, SheetEntry, SheetProblem } from "../api.ts";
 import { ProblemList, TroubleNote } from "../parts/notes.tsx";
 import { Told } from "../parts/told.tsx";
-import { ask, troubleOf } from "../server/client.ts";
+import { ask, Trouble, troubleOf } from "../server/client.ts";
 import { refresh, remove, room, roomTrouble } from "../state/room.ts";
 import { trainee } from "../state/trainee.ts";
 import { words } from "../words.ts";
+import { type Added, AddLimit, AddStrength } from "./measured.tsx";
 
 export function PeopleScreen() {
   const trouble = useSignal<Problem | null>(null);
@@ -63,7 +64,7 @@ function usePerson(card: SheetCard) {
       return false;
     }
   };
-  const understood = (text: string, edits: Edit[] = []) => ask("POST /api/person", { in: { text, edits, look: {} } });
+  const understood = (text: string, edits: Edit[] = []) => ask("POST /api/person", { in: { text, edits } });
   const open = () =>
     guarded(async () => {
       sheet.value = await ask("GET /api/sheets/{id}", { path: { id: card.id } });
@@ -93,7 +94,18 @@ function usePerson(card: SheetCard) {
       if (tried.problems.length) throw new Error(tried.problems.map((p) => p.message).join(" "));
       await store(tried.text);
     });
-  return { sheet, person, trouble, refused, open, keep, change };
+  /** add stores what is new and returns null, or why it could not. */
+  const add = async (what: Added): Promise<readonly SheetProblem[] | null> => {
+    let problems: readonly SheetProblem[] = [];
+    const stored = await guarded(async () => {
+      const text = sheet.value?.text ?? "";
+      const tried = await ask("POST /api/person", { in: { text, ...what } });
+      problems = tried.problems;
+      if (!problems.length && !(await store(tried.text))) throw new Trouble(trouble.value!);
+    });
+    return stored && !problems.length ? null : problems;
+  };
+  return { sheet, person, trouble, refused, open, keep, change, add };
 }
 
 /** Person is closed until asked for; one just added opens at their name. */
@@ -127,6 +139,8 @@ function Person({ card, fresh }: { card: SheetCard; fresh: boolean }) {
               .map((e) => (
                 <Entry entry={e} change={(next) => p.change(e.path, next)} key={e.path} />
               ))}
+            <AddStrength motions={known.motions} add={p.add} />
+            <AddLimit motions={known.motions} add={p.add} />
           </div>
           <div>
             <Told title={words.people.warnings} lines={known.warnings} open />
@@ -167,7 +181,10 @@ function Person({ card, fresh }: { card: SheetCard; fresh: boolean }) {
         </details>
       )}
       <div class="row person-actions">
-        <button type="button" onClick={() => void remove(card.id, p.sheet.value?.revision ?? card.revision)}>
+        <button
+          type="button"
+          onClick={() => void remove(card.id, p.sheet.value?.revision ?? card.revision, trainee.value)}
+        >
           {words.people.removed}
         </button>
         <span class="faint small">{words.people.back}</span>
