@@ -113,7 +113,7 @@ describe.each(Object.keys(sizes) as SizeName[])("a comparison on a %s", (size) =
     const moment = (await measure.locator("option").allTextContents()).find((t) => t.includes("elbow"))!;
     await measure.selectOption({ label: moment });
     await expect.poll(() => v.page.locator(".plot .title-y").textContent()).toContain("N·m");
-    expect(await v.page.locator(".legend strong").first().textContent()).toMatch(/^\s*\d+ N·m$/);
+    expect(await v.page.locator(".legend strong").first().textContent()).toMatch(/^\s*−?\d+ N·m$/);
     await accessible(v.page);
     await shot(v, "compare-moment");
     await leave(v);

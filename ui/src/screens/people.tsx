@@ -2,7 +2,7 @@
 
 import { useSignal } from "@preact/signals";
 import { useEffect, useRef } from "preact/hooks";
-import type { Edit, PersonSheet, Problem, Sheet, SheetCard, SheetEntry, SheetProblem } from "../api.ts";
+import type { AskPerson, PersonSheet, Problem, Sheet, SheetCard, SheetEntry, SheetProblem } from "../api.ts";
 import { ProblemList, TroubleNote } from "../parts/notes.tsx";
 import { Told } from "../parts/told.tsx";
 import { ask, Trouble, troubleOf } from "../server/client.ts";
@@ -64,7 +64,8 @@ function usePerson(card: SheetCard) {
       return false;
     }
   };
-  const understood = (text: string, edits: Edit[] = []) => ask("POST /api/person", { in: { text, edits } });
+  const understood = (text: string, what: Omit<AskPerson, "text"> = {}) =>
+    ask("POST /api/person", { in: { text, ...what } });
   const open = () =>
     guarded(async () => {
       sheet.value = await ask("GET /api/sheets/{id}", { path: { id: card.id } });
@@ -90,7 +91,7 @@ function usePerson(card: SheetCard) {
   const change = (path: string, text: string) =>
     guarded(async () => {
       if (person.value?.entries.some((e) => e.path === path && e.text === text)) return;
-      const tried = await understood(sheet.value?.text ?? "", [{ value: { path, text } }]);
+      const tried = await understood(sheet.value?.text ?? "", { edits: [{ value: { path, text } }] });
       if (tried.problems.length) throw new Error(tried.problems.map((p) => p.message).join(" "));
       await store(tried.text);
     });
@@ -98,11 +99,15 @@ function usePerson(card: SheetCard) {
   const add = async (what: Added): Promise<readonly SheetProblem[] | null> => {
     let problems: readonly SheetProblem[] = [];
     const stored = await guarded(async () => {
-      const text = sheet.value?.text ?? "";
-      const tried = await ask("POST /api/person", { in: { text, ...what } });
+      const tried = await understood(sheet.value?.text ?? "", what);
       problems = tried.problems;
       if (!problems.length && !(await store(tried.text))) throw new Trouble(trouble.value!);
     });
+    const told = trouble.value?.problems;
+    if (!stored && told?.length) {
+      trouble.value = null; // the form tells it
+      return told;
+    }
     return stored && !problems.length ? null : problems;
   };
   return { sheet, person, trouble, refused, open, keep, change, add };
