@@ -106,7 +106,7 @@ describe.each(Object.keys(sizes) as SizeName[])("a comparison on a %s", (size) =
     expect(await v.page.locator(".legend strong").first().textContent()).toContain("one arm"); // the bow press has two
     const measure = v.page.getByRole("combobox", { name: "Show" });
     await measure.selectOption({ label: "Effort" });
-    await expect.poll(() => v.page.locator(".plot .title-y").textContent()).toContain("effort");
+    await expect.poll(() => v.page.locator(".plot .title-y").textContent()).toBe("%");
     expect(await v.page.locator(".plot .curve").count()).toBe(2);
     await accessible(v.page);
     await shot(v, "compare-effort");

@@ -334,7 +334,6 @@ export const words = {
     moment: (joint: string) => `Moment at the ${joint}`,
     normal: "As a share of its own peak",
     axisShare: "share of the travel (%)",
-    axisNormal: "share of its peak (%)",
     first: "compared with",
     words: "In words",
     settings: (label: string) => `Settings of ${label}`,

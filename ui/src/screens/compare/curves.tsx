@@ -21,7 +21,9 @@ export function Curves({ comparison: c }: { comparison: Comparison }) {
   const series: (Series & { side: string })[] = c.items.flatMap((item, i) => {
     const ys = numbers(q.column(item));
     if (ys.every(Number.isNaN)) return [];
-    return [{ name: item.label, look: `series-${i + 1}`, x: xs, y: ys, side: q.ofMachine ? item.side : "" }];
+    return [
+      { name: item.label, look: `series-${i + 1}`, x: xs, y: ys, side: q.ofMachine && !ownPeak.value ? item.side : "" },
+    ];
   });
   const at = Math.round(place.value * (xs.length - 1));
   const readings = series.map((s) => (Number.isNaN(s.y[at]) ? null : (s.y[at] ?? null)));
