@@ -26,7 +26,7 @@ func meet(p *api.Preview, e *evaluation.Evaluation, person *sheet.Person) {
 	}
 	m, err := e.Meet(person)
 	if err != nil {
-		p.PersonGap = err.Error()
+		p.PersonGap = Told(err)
 		return
 	}
 	e.Person = m
@@ -148,7 +148,7 @@ func muscleThirds(t *exercise.MuscleThirds) api.MuscleRange {
 func fitOf(e *evaluation.Evaluation, person *sheet.Person) *api.Fit {
 	m, err := e.Meet(person)
 	if err != nil {
-		return &api.Fit{Muscles: []api.MuscleRange{}, Trouble: err.Error()}
+		return &api.Fit{Muscles: []api.MuscleRange{}, Trouble: Told(err)}
 	}
 	r := m.Rest
 	f := &api.Fit{Exercise: r.Setup.Exercise.String(), Muscles: []api.MuscleRange{}}
