@@ -151,6 +151,7 @@ function Drawn(props: ChartProps & { size: Size }) {
         axes={axes}
         x={props.cursor.x / props.x.perUnit}
         ys={props.cursor.readings.map((y) => (y === null ? null : y / perForce))}
+        looks={series.map((s) => s.look)}
         unit={props.y.unit}
       />
     </svg>
@@ -211,14 +212,22 @@ function Scales({ axes, x, y: yAxis }: { axes: Axes; x: Axis; y: Axis }) {
   );
 }
 
+interface CursorProps {
+  axes: Axes;
+  x: number;
+  ys: (number | null)[];
+  looks: string[]; // of the series, in the same order
+  unit: string;
+}
+
 /** Cursor crosses the curves and reads them; with several the numbers stand in the legend. */
-function Cursor({ axes, x, ys, unit }: { axes: Axes; x: number; ys: (number | null)[]; unit: string }) {
+function Cursor({ axes, x, ys, looks, unit }: CursorProps) {
   const px = xAt(axes, x);
   const height = (y: number): number => Math.max(axes.box.top, Math.min(axes.box.bottom, yAt(axes, y)));
   return (
     <g class="cursor">
       <path d={`M${px.toFixed(1)} ${axes.box.top}V${axes.box.bottom}`} />
-      {ys.map((y, i) => y !== null && <circle class={`at-${i + 1}`} cx={px} cy={height(y)} r={5} key={i} />)}
+      {ys.map((y, i) => y !== null && <circle class={looks[i] ?? ""} cx={px} cy={height(y)} r={5} key={i} />)}
       {ys.length === 1 && (
         <CursorText axes={axes} px={px} y={ys[0] ?? null} py={height(ys[0] ?? axes.y[0])} unit={unit} />
       )}
