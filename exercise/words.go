@@ -33,7 +33,7 @@ func (r *Result) Words() []string {
 	return w
 }
 
-// headline: hardest for the shoulder at the start, 0.82 of what she can produce
+// headline: hardest for the shoulder at the start, 82 % of what she can produce
 // there.
 func (r *Result) headline() string {
 	p := &r.Lifting
@@ -42,16 +42,20 @@ func (r *Result) headline() string {
 	}
 	c := &p.Joints[p.Limiting]
 	i := p.Sticking
-	text := fmt.Sprintf("Hardest for the %s %s, %s of what %s can produce there in %v", c.Joint.Body(), r.where(i), two(c.Effort[i]), r.who(), c.Action[i])
-	return text + fmt.Sprintf(" (%s to %s over the band of that strength).", two(c.Low[i]), two(c.High[i]))
+	text := fmt.Sprintf("Hardest for the %s %s, %s of what %s can produce there in %v", c.Joint.Body(), r.where(i), inPercent(c.Effort[i]), r.who(), c.Action[i])
+	text += fmt.Sprintf(" (%s to %s over the band of that strength)", inPercent(c.Low[i]), inPercent(c.High[i]))
+	if c.Guessed(i) {
+		return text + ": a guess, for nobody was tested at such angles."
+	}
+	return text + "."
 }
 
-// two writes an effort to two decimals; what is beyond any use is said so.
-func two(e float64) string {
+// inPercent writes an effort in per cent; what is beyond any use is said so.
+func inPercent(e float64) string {
 	if e >= 10 {
 		return "far more than all"
 	}
-	return fmt.Sprintf("%.2f", e)
+	return fmt.Sprintf("%.0f %%", 100*e)
 }
 
 func (r *Result) who() string {
@@ -99,7 +103,7 @@ func (r *Result) quietWords() []string {
 			order = append(order, body)
 		}
 		for i, e := range c.Effort {
-			if !c.Joint.guess(c.Stretched[i]) && r.Gap[i] == "" {
+			if !c.Guessed(i) && r.Gap[i] == "" {
 				most[body] = max(most[body], e)
 			}
 		}
@@ -108,9 +112,9 @@ func (r *Result) quietWords() []string {
 	for _, body := range order {
 		switch {
 		case most[body] >= evenly*p.Peak():
-			parts = append(parts, fmt.Sprintf("the %s is taxed as much, %s", body, two(most[body])))
+			parts = append(parts, fmt.Sprintf("the %s is taxed as much, %s", body, inPercent(most[body])))
 		case most[body] > 0:
-			parts = append(parts, fmt.Sprintf("the %s never passes %s", body, two(most[body])))
+			parts = append(parts, fmt.Sprintf("the %s never passes %s", body, inPercent(most[body])))
 		}
 	}
 	if len(parts) == 0 {
@@ -131,12 +135,12 @@ func (r *Result) untestedWords() []string {
 		c := &p.Joints[k]
 		most := 0.0
 		for i, e := range c.Effort {
-			if c.Joint.guess(c.Stretched[i]) && !c.Untested[i] {
+			if c.Guessed(i) && !c.Untested[i] {
 				most = max(most, e)
 			}
 		}
 		if most > p.Peak() {
-			out = append(out, fmt.Sprintf("Where the %s is bent further than anybody tested its effort might reach %s: a guess, and not counted.", c.Joint.Body(), two(most)))
+			out = append(out, fmt.Sprintf("Where the %s is bent further than anybody tested its effort might reach %s: a guess, and not counted.", c.Joint.Body(), inPercent(most)))
 		}
 	}
 	return out
@@ -168,14 +172,14 @@ func (r *Result) lowering() []string {
 	if up == 0 || math.Abs(up-down) < 0.03*up {
 		return nil
 	}
-	return []string{fmt.Sprintf("Lowering takes %s at the most, lifting %s.", two(down), two(up))}
+	return []string{fmt.Sprintf("Lowering takes %s at the most, lifting %s.", inPercent(down), inPercent(up))}
 }
 
 func (r *Result) tempoWords() []string {
 	if r.Still == nil {
 		return nil
 	}
-	return []string{fmt.Sprintf("At this tempo lifting takes %s at the most; held still it would be %s.", two(r.Lifting.Peak()), two(r.Still.Peak()))}
+	return []string{fmt.Sprintf("At this tempo lifting takes %s at the most; held still it would be %s.", inPercent(r.Lifting.Peak()), inPercent(r.Still.Peak()))}
 }
 
 // thirdWords tells the main muscle's thirds.
@@ -191,7 +195,7 @@ func (r *Result) thirdWords() []string {
 			parts = append(parts, "never "+names[k])
 			continue
 		}
-		parts = append(parts, fmt.Sprintf("%s for %.0f %% of the way at %s", names[k], 100*third.Share, two(third.Mean)))
+		parts = append(parts, fmt.Sprintf("%s for %.0f %% of the way at %s", names[k], 100*third.Share, inPercent(third.Mean)))
 	}
 	return []string{fmt.Sprintf("The %v: %s (mean effort).", t.Muscle, strings.Join(parts, ", "))}
 }
@@ -204,6 +208,8 @@ func (r *Result) maximumWords() []string {
 		return nil
 	case p.EmptyTooHeavy:
 		return []string{"By these strengths the lift fails even with the load taken off; measure a strength of this person before believing that."}
+	case p.Capped && p.Untested > 0:
+		return []string{"No load is predicted: " + joined(p.Doubtful) + " would be the limit, at angles nobody was tested at."}
 	case p.Capped:
 		return []string{"No joint limits the load within anything a machine could carry."}
 	}
@@ -214,18 +220,43 @@ func (r *Result) maximumWords() []string {
 		what, load, low, high = "force", p.Factor, p.FactorLow, p.FactorHigh
 		unit = func(x float64) string { return fmt.Sprintf("%.1f times the present one", x) }
 	}
-	text := fmt.Sprintf("One slow lift should be possible up to a %s of about %s (%s to %s)", what, unit(load), unit(low), unit(high))
-	if middle, band, ok := p.ForRepetitions(usual); ok {
-		text += fmt.Sprintf(", %d repetitions up to about %s (%s to %s)", usual, unit(middle), unit(band.Low), unit(band.High))
+	bound := "about"
+	if len(p.Doubtful) > 0 {
+		bound = "at most"
 	}
-	text += ". The first is where an effort becomes 1, the second follows from it by Epley's and Brzycki's equations."
+	text := fmt.Sprintf("One slow lift should be possible up to a %s of %s %s (%s to %s)", what, bound, unit(load), unit(low), unit(high))
+	if middle, band, ok := p.ForRepetitions(usual); ok {
+		text += fmt.Sprintf(", %d repetitions up to %s %s (%s to %s)", usual, bound, unit(middle), unit(band.Low), unit(band.High))
+	}
+	text += ". The first is where an effort becomes 100 %, the second follows from it by Epley's and Brzycki's equations."
 	if r.anyGap() {
 		text += " Only the part of the travel that can be reached is counted."
 	}
-	if p.Untested > 0 && p.Untested < 1 {
-		text += fmt.Sprintf(" Left out at %.0f %% of the positions: strengths at angles nobody tested.", 100*p.Untested)
+	return []string{text + p.doubtWords()}
+}
+
+// doubtWords tells what the predicted load does not know.
+func (p *Prediction) doubtWords() string {
+	switch {
+	case len(p.Doubtful) > 0:
+		return fmt.Sprintf(" Over %.0f %% of the positions %s may give out sooner, at angles nobody was tested at: start well below.", 100*p.Untested, joined(p.Doubtful))
+	case p.Untested > 0:
+		return " It rests on guesses: nobody was tested at any of these angles."
 	}
-	return []string{text}
+	return ""
+}
+
+// joined writes "the hip, the knee or the ankle".
+func joined(bodies []string) string {
+	text := "the " + bodies[0]
+	for i, body := range bodies[1:] {
+		between := ", the "
+		if i == len(bodies)-2 {
+			between = " or the "
+		}
+		text += between + body
+	}
+	return text
 }
 
 func (r *Result) anyGap() bool {
