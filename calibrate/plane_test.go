@@ -3,6 +3,7 @@ package calibrate
 import (
 	"math"
 	"math/rand/v2"
+	"slices"
 	"testing"
 
 	"steelyard/planar"
@@ -171,6 +172,39 @@ func (a *tally) photo(t *testing.T, rng *rand.Rand, c *camera, s *Survey) {
 			a.off += e[0] * e[0]
 			a.plus += e[1] * e[1]
 		}
+	}
+}
+
+// TestSides asks which sides tell two planes apart. A plate turned about the
+// upright is nearer at the left or at the right, one tipped at the top or at the
+// bottom; which of the two is said decides.
+func TestSides(t *testing.T) {
+	for _, row := range []struct {
+		name       string
+		yaw, pitch planar.Angle
+		near       Side
+		want       []Side
+	}{
+		{"from behind", 15 * deg, 2 * deg, LeftSide, []Side{LeftSide, RightSide}},
+		{"from the front", -15 * deg, 2 * deg, RightSide, []Side{LeftSide, RightSide}},
+		{"from above", 2 * deg, 15 * deg, TopSide, []Side{TopSide, BottomSide}},
+		{"from below", 2 * deg, -15 * deg, BottomSide, []Side{TopSide, BottomSide}},
+	} {
+		c := aimed(target, 3, row.yaw, row.pitch, 0, 0.75)
+		s := c.survey(rand.New(rand.NewPCG(1, 1)), 1)
+		s.Plates = []Plate{{Rim: c.taps(rand.New(rand.NewPCG(1, 1)), 0, rim(planar.Vec{X: 0.5, Y: 0.7}, 0.45, 10)...), Diameter: 0.45}}
+		p, err := s.Solve()
+		if err != nil {
+			t.Fatal(err)
+		}
+		if !p.Ambiguous() || !slices.Equal(p.Sides(), row.want) {
+			t.Errorf("%s: ambiguous %v, sides %v; want %v", row.name, p.Ambiguous(), p.Sides(), row.want)
+		}
+		s.Near = row.near
+		if p, err = s.Solve(); err != nil || p.Ambiguous() || len(p.Sides()) > 0 {
+			t.Fatalf("%s, nearer side said: %v", row.name, err)
+		}
+		checkPlaces(t, row.name, &c, &s, 0.02)
 	}
 }
 

@@ -72,6 +72,29 @@ func Trace(taps []planar.Vec, tap float64) ([]Point, error) {
 	return fromFront(traced, planar.Vec{X: tap, Y: tap}), nil
 }
 
+// Edge returns the smooth curve through a traced outline, hollows and all, where
+// the photo shows it: for drawing over the photo. It returns a *[Fault] if the
+// outline crosses itself or lies behind the camera.
+func (p *Plane) Edge(outline []Point) ([]Pixel, error) {
+	places := make([]planar.Vec, len(outline))
+	for i, o := range outline {
+		places[i] = o.At
+	}
+	curve, err := planar.TracedThrough(places)
+	if err != nil {
+		return nil, closed(places)
+	}
+	var edge []Pixel
+	for _, at := range curve.Points() {
+		px, err := p.Pixel(at)
+		if err != nil {
+			return nil, err
+		}
+		edge = append(edge, px)
+	}
+	return edge, nil
+}
+
 // distinct returns the places that differ from the one before by more than
 // least: a finger at rest taps the same place again and again.
 func distinct(taps []planar.Vec, least float64) []planar.Vec {

@@ -56,6 +56,21 @@ func (v *view) seen(nearer float64) matrix {
 // normal.
 func (v *view) tilt() float64 { return math.Hypot(v.a, v.b) }
 
+// telling returns the two opposite sides of which two views see different ones
+// nearer: left and right, or top and bottom if those are further apart; none if
+// both views see the same sides nearer.
+func telling(v, w *view) []Side {
+	r, q := v.turned(), w.turned()
+	var sides []Side
+	most := 0.0
+	for axis, pair := range [2][]Side{{LeftSide, RightSide}, {TopSide, BottomSide}} {
+		if apart := math.Abs(r[2][axis] - q[2][axis]); r[2][axis]*q[2][axis] < 0 && apart > most {
+			sides, most = pair, apart
+		}
+	}
+	return sides
+}
+
 // nearer reports whether the plane comes nearer to the camera towards a side.
 func (v *view) nearer(to Side) bool {
 	r := v.turned()

@@ -114,24 +114,15 @@ func (c *limbTallies) add(l limb, in instant, answers []Answer) {
 	}
 }
 
-func (c *limbTallies) differences(d Difference) (list []Difference) {
-	for _, q := range []struct {
-		name, unit string
-		tally
-	}{
+func (c *limbTallies) differences(d Difference) []Difference {
+	return d.inEach([]named{
 		{"place in space", "m", c.place},
 		{"segment's turning", "rad/s", c.omega},
 		{"its growth", "rad/s²", c.alpha},
 		{"net joint force", "N", c.force},
 		{"net joint moment", "N m", c.moment},
 		{"moment along an angle", "N m", c.along},
-	} {
-		if q.scale > 0 || q.greatest > 0 {
-			d.Quantity, d.Unit, d.Greatest, d.Scale = q.name, q.unit, q.greatest, math.Max(q.scale, faint)
-			list = append(list, d)
-		}
-	}
-	return list
+	})
 }
 
 // compare asks an engine for the limb's instants.

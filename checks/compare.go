@@ -119,11 +119,7 @@ func loadSpeed(m mechanism.Machine, p Position) float64 {
 }
 
 func (c *comparison) differences(d Difference) []Difference {
-	var list []Difference
-	for _, q := range []struct {
-		name, unit string
-		tally
-	}{
+	return d.inEach([]named{
 		{"link turn", "rad", c.turn},
 		{"link place", "m", c.place},
 		{"path direction", "1", c.tangent},
@@ -134,9 +130,21 @@ func (c *comparison) differences(d Difference) []Difference {
 		{"rope tension", "N", c.tension},
 		{"effective mass", "kg", c.mass},
 		{"mass slope", "kg/m", c.slope},
-	} {
+	})
+}
+
+// named is one quantity's tally, by its name.
+type named struct {
+	name, unit string
+	tally
+}
+
+// inEach returns the difference in each quantity that the engine answers and
+// the case has.
+func (d Difference) inEach(quantities []named) (list []Difference) {
+	for _, q := range quantities {
 		if q.scale == 0 && q.greatest == 0 {
-			continue // the engine does not answer it, or the machine has none
+			continue
 		}
 		d.Quantity, d.Unit, d.Greatest, d.Scale = q.name, q.unit, q.greatest, math.Max(q.scale, faint)
 		list = append(list, d)

@@ -2,6 +2,7 @@ package demo_test
 
 import (
 	"errors"
+	"iter"
 	"math"
 	"testing"
 
@@ -29,6 +30,30 @@ func readPeople(t *testing.T) []*sheet.Person {
 	return out
 }
 
+// machines yields the machines as they are set.
+func machines(t *testing.T) iter.Seq2[*sheet.Machine, *sheet.Built] {
+	t.Helper()
+	return func(yield func(*sheet.Machine, *sheet.Built) bool) {
+		for _, f := range demo.Machines() {
+			d, err := sheet.Read(f.Name, f.Data)
+			if err != nil {
+				t.Fatal(err)
+			}
+			m, err := d.Machine()
+			if err != nil {
+				t.Fatal(err)
+			}
+			b, err := m.Build(nil)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if !yield(m, b) {
+				return
+			}
+		}
+	}
+}
+
 // station is a machine with its default settings that people can meet.
 type station struct {
 	name  string
@@ -40,19 +65,7 @@ type station struct {
 func stations(t *testing.T, positions int) []station {
 	t.Helper()
 	var out []station
-	for _, f := range demo.Machines() {
-		d, err := sheet.Read(f.Name, f.Data)
-		if err != nil {
-			t.Fatal(err)
-		}
-		m, err := d.Machine()
-		if err != nil {
-			t.Fatal(err)
-		}
-		b, err := m.Build(nil)
-		if err != nil {
-			t.Fatal(err)
-		}
+	for m, b := range machines(t) {
 		st, ok := b.Station()
 		if !ok {
 			continue

@@ -17,9 +17,8 @@ func evaluated(t testing.TB, o Options) *Evaluation {
 	return run(t, string(sheet.Example(sheet.KindMachine)), o)
 }
 
-// TestDocumentFollowsSchema holds the JSON against the published schema, with a
-// validator of that open standard (draft 2020-12).
-func TestDocumentFollowsSchema(t *testing.T) {
+func compiledSchema(t *testing.T) *jsonschema.Schema {
+	t.Helper()
 	parsed, err := jsonschema.UnmarshalJSON(bytes.NewReader(Schema))
 	if err != nil {
 		t.Fatal(err)
@@ -32,6 +31,13 @@ func TestDocumentFollowsSchema(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
+	return schema
+}
+
+// TestDocumentFollowsSchema holds the JSON against the published schema, with a
+// validator of that open standard (draft 2020-12).
+func TestDocumentFollowsSchema(t *testing.T) {
+	schema := compiledSchema(t)
 	for name, o := range map[string]Options{
 		"bare": {Draws: -1},
 		"full": {Draws: 64, Tempo: &mechanism.Tempo{Up: 2, Down: 2}},

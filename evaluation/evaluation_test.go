@@ -30,15 +30,26 @@ travel: {turn: arm, from: 0 deg, to: 80 deg}
 
 func run(t testing.TB, text string, o Options) *Evaluation {
 	t.Helper()
-	doc, err := sheet.Read("test.yaml", []byte(text))
+	return runSet(t, parsed(t, "test.yaml", []byte(text)), nil, o)
+}
+
+func parsed(t testing.TB, file string, data []byte) *sheet.Document {
+	t.Helper()
+	d, err := sheet.Read(file, data)
 	if err != nil {
 		t.Fatal(err)
 	}
-	m, err := doc.Machine()
+	return d
+}
+
+// runSet evaluates a machine with settings.
+func runSet(t testing.TB, d *sheet.Document, choice map[string]string, o Options) *Evaluation {
+	t.Helper()
+	m, err := d.Machine()
 	if err != nil {
 		t.Fatal(err)
 	}
-	b, err := m.Build(nil)
+	b, err := m.Build(choice)
 	if err != nil {
 		t.Fatal(err)
 	}

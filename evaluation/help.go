@@ -6,7 +6,6 @@ import (
 
 	"steelyard/exercise"
 	"steelyard/human"
-	"steelyard/mechanism"
 	"steelyard/sheet"
 )
 
@@ -107,16 +106,9 @@ func (e *Evaluation) setupWith(setting, value string) (*exercise.Setup, error) {
 	if err != nil {
 		return nil, err
 	}
-	model, err := mechanism.Compile(built.Machine)
-	if err != nil {
-		return nil, err
-	}
-	sw, err := model.Sweep(helpPositions)
-	if err != nil {
-		return nil, err
-	}
 	st, _ := built.Station() // no setting takes the station away
-	return exercise.NewSetup(st.Exercises[0], st, model, sw)
+	setup, _, err := setUp(built.Machine, st.Exercises[0], st, helpPositions)
+	return setup, err
 }
 
 // choiceWith returns the settings as they are, but for one.

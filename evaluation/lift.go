@@ -52,16 +52,8 @@ func (e *Evaluation) strengthOf(l *sheet.Lift, m *Meeting) ([]human.Strength, er
 	if err := loadWith(&built.Machine, l.Load); err != nil {
 		return nil, err
 	}
-	model, err := mechanism.Compile(built.Machine)
-	if err != nil {
-		return nil, err
-	}
-	sw, err := model.Sweep(helpPositions)
-	if err != nil {
-		return nil, err
-	}
 	st, _ := built.Station()
-	setup, err := exercise.NewSetup(st.Exercises[0], st, model, sw)
+	setup, sw, err := setUp(built.Machine, st.Exercises[0], st, helpPositions)
 	if err != nil {
 		return nil, err
 	}

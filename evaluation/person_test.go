@@ -2,7 +2,6 @@ package evaluation
 
 import (
 	"bytes"
-	"context"
 	"errors"
 	"fmt"
 	"math"
@@ -23,11 +22,7 @@ func read(t testing.TB, file string) *sheet.Document {
 	if err != nil {
 		t.Fatal(err)
 	}
-	d, err := sheet.Read(file, data)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return d
+	return parsed(t, file, data)
 }
 
 func personOf(t testing.TB, file string) *sheet.Person {
@@ -42,19 +37,7 @@ func personOf(t testing.TB, file string) *sheet.Person {
 // setTo evaluates a machine of testdata with settings.
 func setTo(t testing.TB, file string, choice map[string]string, o Options) *Evaluation {
 	t.Helper()
-	m, err := read(t, file).Machine()
-	if err != nil {
-		t.Fatal(err)
-	}
-	b, err := m.Build(choice)
-	if err != nil {
-		t.Fatal(err)
-	}
-	e, err := Run(context.Background(), m, b, o)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return e
+	return runSet(t, read(t, file), choice, o)
 }
 
 func met(t testing.TB, e *Evaluation, p *sheet.Person) *Meeting {
@@ -77,11 +60,7 @@ age: 30
 
 func personFrom(t testing.TB, text string) *sheet.Person {
 	t.Helper()
-	d, err := sheet.Read("person.yaml", []byte(text))
-	if err != nil {
-		t.Fatal(err)
-	}
-	p, err := d.Person()
+	p, err := parsed(t, "person.yaml", []byte(text)).Person()
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -179,18 +158,7 @@ func TestMachineWithoutStationIsRefused(t *testing.T) {
 
 // TestPersonFollowsSchema holds the person's part against the bundled schema.
 func TestPersonFollowsSchema(t *testing.T) {
-	parsed, err := jsonschema.UnmarshalJSON(bytes.NewReader(Schema))
-	if err != nil {
-		t.Fatal(err)
-	}
-	c := jsonschema.NewCompiler()
-	if err := c.AddResource("evaluation.json", parsed); err != nil {
-		t.Fatal(err)
-	}
-	schema, err := c.Compile("evaluation.json")
-	if err != nil {
-		t.Fatal(err)
-	}
+	schema := compiledSchema(t)
 	for name, tempo := range map[string]*mechanism.Tempo{"at rest": nil, "at a tempo": {Up: 2, Down: 2}} {
 		e := setTo(t, "kick.yaml", nil, Options{Draws: -1, Tempo: tempo})
 		e.Person = met(t, e, personFrom(t, kicker+"strength:\n  - {lift: Another, load: 10 kg}\n"))

@@ -16,16 +16,18 @@
 //	run.go  column.go                   the table along the travel
 //	align.go                            joint against machine axis, creep of a pad
 //	maximum.go  thirds.go  produce.go   predicted load; lengthened, middle, shortened
-//	free.go                             the same exercise with a free weight or cable
+//	free.go  free_bar.go                the same exercise with a free weight or cable
 //	lift.go                             strength from a known lift
-//	words.go  words_place.go  document.go  document_fill.go
+//	words.go  words_place.go  words_limits.go  phrases.go
+//	document.go  document_fill.go
 //
 // The settings are searched for one person, and people of a survey counted whom
 // a machine fits; both stand on Setup.Place:
 //
 //	fit.go  fit_search.go  fit_workers.go             the search, all choices or climbing
-//	fit_trial.go  fit_load.go  fit_score.go           one choice: place, load, what is better
-//	fit_help.go  fit_words.go  fit_document.go        what would help; the telling
+//	fit_trial.go  fit_measure.go  fit_load.go         one choice: place, and load
+//	fit_score.go  fit_help.go                         what is better; what would help
+//	fit_words.go  fit_reasons.go  fit_document.go     the telling
 //	population.go  population_count.go                people drawn, placed and counted
 //	population_cause.go                               what keeps the others out
 //	population_words.go  population_document.go

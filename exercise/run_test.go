@@ -187,18 +187,7 @@ func TestStationNeedsAPlace(t *testing.T) {
 
 // TestDocument: the document holds to its schema, with gaps as nulls.
 func TestDocument(t *testing.T) {
-	doc, err := jsonschema.UnmarshalJSON(bytes.NewReader(Schema))
-	if err != nil {
-		t.Fatal(err)
-	}
-	c := jsonschema.NewCompiler()
-	if err := c.AddResource("exercise.json", doc); err != nil {
-		t.Fatal(err)
-	}
-	schema, err := c.Compile("exercise.json")
-	if err != nil {
-		t.Fatal(err)
-	}
+	schema := compiledSchema(t, Schema)
 	for _, x := range []Exercise{ChestPress, Squat, HipThrust} {
 		r, _ := freely(t, x, Barbell, 40, 9, Options{Tempo: &mechanism.Tempo{Up: 1, Down: 2}})
 		r.Gap[0] = "tried" // a gap

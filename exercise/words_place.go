@@ -26,7 +26,7 @@ func (r *Result) faultWords() []string {
 		}
 	}
 	if past >= 0 {
-		out = append(out, fmt.Sprintf("CAUTION: %s, %s. Do not force it; change a setting or shorten the travel.", capital(r.Faults[past].String()), r.where(past)))
+		out = append(out, fmt.Sprintf("CAUTION: %s, %s. Do not force it; change a setting or shorten the travel.", sentence(r.Faults[past].String()), r.where(past)))
 	}
 	if gaps > 0 {
 		out = append(out, fmt.Sprintf("Impossible at %d of %d positions: %s, %s at the worst.", gaps, len(r.Faults), r.Faults[first], r.where(first)))
@@ -91,7 +91,7 @@ func (r *Result) tipWords() []string {
 	if r.Pressure[worst] < 0 {
 		which = "heels"
 	}
-	return []string{fmt.Sprintf("%s the balance lies %.0f mm beyond the %s: this person would tip over.", capital(r.where(worst)), 1000*by, which)}
+	return []string{fmt.Sprintf("%s the balance lies %.0f mm beyond the %s: this person would tip over.", sentence(r.where(worst)), 1000*by, which)}
 }
 
 // most returns the greatest of a column where there is no gap.

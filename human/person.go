@@ -59,6 +59,7 @@ type Warning struct {
 	Text  string
 }
 
+// String returns place and text.
 func (w Warning) String() string { return w.Place + ": " + w.Text }
 
 func refuse(place, format string, args ...any) error {

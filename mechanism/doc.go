@@ -11,16 +11,19 @@
 // The files are the stages:
 //
 //	machine.go  law.go          what the user described
+//	check.go  checkroute.go     whether it can be computed
 //	freedom.go  compile.go      one freedom, groups in order
+//	state.go  linear.go         the workspace, and its equations
 //	pose.go dyad.go newton.go   where everything is
 //	line.go                     and every rope and spring along a route
 //	rates.go                    how it moves per unit of driver
 //	force.go  statics.go        what holds it: virtual work and equilibrium
-//	friction.go                 what lifts it and what lets it down
+//	rubbing.go  friction.go     what lifts it and what lets it down
 //	inertia.go  tempo.go        what it takes to move it in time
-//	sweep.go  stops.go          the table from stop to stop, and why it stops
+//	sweep.go follow.go stops.go the table from stop to stop, and why it stops
 //	sensitivity.go  drift.go    what each measured number does to the curve
 //	share.go  shape.go          what to name and draw
+//	errors.go                   what a coach is told
 //
 // # Frame, units, signs
 //

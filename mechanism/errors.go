@@ -80,6 +80,7 @@ func (e *Stop) Error() string {
 		e.Part, e.Kind, at, e.Place.X*1000, e.Place.Y*1000, e.Detail, e.Cure)
 }
 
+// String says what the part does, as a verb: "goes slack".
 func (k StopKind) String() string {
 	switch k {
 	case OutOfReach:

@@ -122,6 +122,28 @@ type Element struct {
 	Law Law
 }
 
+// Line is what acts along a route: a rope, or an element that has one.
+type Line struct {
+	Name    string
+	Route   Route
+	Element *Element // nil for a rope
+}
+
+// Lines lists the ropes, then the elements that run along a route, each in the
+// machine's order. Whatever takes the number of a line counts so.
+func (m *Machine) Lines() []Line {
+	lines := make([]Line, 0, len(m.Ropes)+len(m.Elements))
+	for i := range m.Ropes {
+		lines = append(lines, Line{Name: m.Ropes[i].Name, Route: m.Ropes[i].Route})
+	}
+	for i := range m.Elements {
+		if e := &m.Elements[i]; len(e.Route) > 0 {
+			lines = append(lines, Line{e.Name, e.Route, e})
+		}
+	}
+	return lines
+}
+
 // Weight is a mass fixed to a link at a point: a plate on a horn, a
 // counterweight, a dumb-bell in the hand.
 type Weight struct {

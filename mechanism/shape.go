@@ -12,7 +12,7 @@ const chordTurn = math.Pi / 36
 
 // Course returns the way of line i as it lies now, in points of the ground
 // frame from its first end to its last: straight pieces, and what lies on
-// outlines in short chords. Lines are counted as in [State.Spans].
+// outlines in short chords. Lines are counted as in [Machine.Lines].
 func (st *State) Course(i int) []planar.Vec {
 	l, now := &st.model.lines[i], &st.lines[i]
 	last := len(now.spans) - 1

@@ -1,6 +1,7 @@
 package mechanism
 
 import (
+	"fmt"
 	"testing"
 
 	"steelyard/planar"
@@ -28,6 +29,30 @@ func TestCourseIsAsLongAsTheRope(t *testing.T) {
 		length := st.lines[0].length
 		if short := length - drawn; short < -1e-9 || short > length*chordTurn*chordTurn/24 {
 			t.Errorf("%s: drawn %.9g m, rope %.9g m", row.name, drawn, length)
+		}
+	}
+}
+
+// Whoever draws asks for lines by their number: the two ways to count must agree.
+func TestLinesAreCountedAsTheModelCounts(t *testing.T) {
+	m := tackle(2, 80, RopeLoss{})
+	route := Route{{Name: "post", At: planar.Vec{X: 1, Y: 1}}, {Name: "eye", Link: 1, At: planar.Vec{X: 1}}}
+	m.Elements = []Element{{Name: "spring", Route: route, Law: Steady{1}}, {Name: "band", Route: route, Law: Steady{2}}}
+	md, err := Compile(m)
+	if err != nil {
+		t.Fatal(err)
+	}
+	lines := m.Lines()
+	if len(lines) != len(md.lines) || len(lines) != len(m.Ropes)+2 {
+		t.Fatalf("%d lines, the model has %d", len(lines), len(md.lines))
+	}
+	for i, l := range lines {
+		kind := "element"
+		if l.Element == nil {
+			kind = "rope"
+		}
+		if part := fmt.Sprintf("%s %q", kind, l.Name); part != md.lines[i].part || len(l.Route) != len(md.lines[i].route) {
+			t.Errorf("line %d is %s, in the model %s", i, part, md.lines[i].part)
 		}
 	}
 }

@@ -107,8 +107,7 @@ func (st *State) Arms(l LinkID, weight vec) (load, contact float64, ok bool) {
 	return weight.X - c.X, math.Abs(at.Sub(c).Cross(tangent)), true
 }
 
-// Spans returns the straight pieces of line i: ropes first, then elements that
-// run along a route, in the machine's order.
+// Spans returns the straight pieces of line i of [Machine.Lines].
 func (st *State) Spans(i int) []Straight {
 	now := &st.lines[i]
 	out := make([]Straight, len(now.spans))

@@ -11,11 +11,20 @@ func Polar(r float64, a Angle) Vec {
 	return Vec{r * c, r * s}
 }
 
-func (v Vec) Add(w Vec) Vec       { return Vec{v.X + w.X, v.Y + w.Y} }
-func (v Vec) Sub(w Vec) Vec       { return Vec{v.X - w.X, v.Y - w.Y} }
+// Add returns v + w.
+func (v Vec) Add(w Vec) Vec { return Vec{v.X + w.X, v.Y + w.Y} }
+
+// Sub returns v - w: the way from w to v.
+func (v Vec) Sub(w Vec) Vec { return Vec{v.X - w.X, v.Y - w.Y} }
+
+// Scale returns k·v.
 func (v Vec) Scale(k float64) Vec { return Vec{k * v.X, k * v.Y} }
-func (v Vec) Neg() Vec            { return Vec{-v.X, -v.Y} }
-func (v Vec) Dot(w Vec) float64   { return v.X*w.X + v.Y*w.Y }
+
+// Neg returns -v.
+func (v Vec) Neg() Vec { return Vec{-v.X, -v.Y} }
+
+// Dot returns v·w.
+func (v Vec) Dot(w Vec) float64 { return v.X*w.X + v.Y*w.Y }
 
 // Cross returns the z component of v × w: positive when w lies
 // counter-clockwise of v.

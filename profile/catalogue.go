@@ -78,6 +78,7 @@ var catalogue = [readingCount]struct{ name, unit string }{
 	Lost:            {"work lost to friction in one repetition", "J"},
 }
 
+// String returns what the reading is called.
 func (q Reading) String() string { return catalogue[q].name }
 
 // Unit returns the SI unit, "1" for a ratio.

@@ -17,6 +17,7 @@ const (
 	OutOfReach               // no pose closes the linkage
 )
 
+// String returns the reason in words, such as "dead point".
 func (r Reason) String() string {
 	return [...]string{"none", "dead point", "slack rope", "out of reach"}[min(r, OutOfReach)]
 }
@@ -31,6 +32,7 @@ const (
 	Lowering              // eccentric, helped by friction
 )
 
+// String returns "holding", "lifting" or "lowering".
 func (p Phase) String() string {
 	return [...]string{"holding", "lifting", "lowering"}[min(p, Lowering)]
 }

@@ -52,6 +52,7 @@ func (e *FewDrawsError) Error() string {
 	return s
 }
 
+// Unwrap returns why the first machine failed; nil if none did.
 func (e *FewDrawsError) Unwrap() error {
 	if e.First == nil {
 		return nil

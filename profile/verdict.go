@@ -35,6 +35,7 @@ const (
 // called even; see [Where] for the source.
 const evenWithin = 0.10
 
+// String completes "it loads most at": "the start", or "evenly".
 func (w Where) String() string {
 	return [...]string{"unknown", "the start", "the middle", "the end", "evenly"}[min(w, Evenly)]
 }

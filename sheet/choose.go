@@ -121,15 +121,12 @@ func (m *Machine) allowed(s *setting, text string) (settingValue, *Problem) {
 }
 
 func (m *Machine) inSpan(s *setting, text string, q quantity.Quantity, err error, want measure, what string) (settingValue, *Problem) {
-	limit := fmt.Sprintf("it runs from %s to %s by %s", s.span.from.text, s.span.to.text, s.span.step.text)
+	limit := "it runs " + s.span.String()
 	if err != nil {
 		_, cure := numberCure(err, want)
 		return settingValue{}, m.doc.problem(s.at, what, limit, cure)
 	}
-	from, e1 := quantity.Parse(s.span.from.text, want.dim, want.bare)
-	to, e2 := quantity.Parse(s.span.to.text, want.dim, want.bare)
-	step, e3 := quantity.Parse(s.span.step.text, want.dim, want.bare)
-	if e1 != nil || e2 != nil || e3 != nil || !onStep(q, from, to, step) {
+	if r, err := s.span.read(want); err != nil || !onStep(q, r.from, r.to, r.step) {
 		return settingValue{}, m.doc.problem(s.at, what, limit, "choose a value on a step")
 	}
 	n := &node{text: strings.TrimSpace(text), line: s.at.line, column: s.at.column, path: s.at.path}

@@ -120,13 +120,19 @@
 //	guard.go  tree.go  syntax.go             bytes to a tree of located texts
 //	document.go  paths.go  set.go            the document, and changing one value of it
 //	reader.go  fields.go  number.go          reading keys, names and numbers
-//	settings.go  choose.go                   settings, and values put in their places
-//	points.go  links.go  joints.go           the sections of a machine
+//	settings.go  moves.go  steps.go          settings: what they change, what they can be
+//	choose.go                                values put in their places
+//	machine.go                               the sections of a machine
+//	points.go  links.go  joints.go
 //	outlines.go  forms.go  traced.go
 //	ropes.go  sides.go
 //	loads.go  springs.go  contact.go
+//	station.go                               how a person meets it
+//	person.go  person_strength.go            a person, and person_explain.go
 //	plan.go  build.go  built.go              numbers to a machine
-//	explain.go  gaps.go  locate.go           telling what was understood, and where
+//	explain.go  explain_parts.go  gaps.go    telling what was understood
+//	problem.go  locate.go  suggest.go        where it was not, and what to write
+//	example.go                               a sheet of each kind to start from
 //
 // # A person
 //

@@ -86,9 +86,16 @@ func (n *node) item(key string) *node {
 	return n.items[i-1]
 }
 
-// Paths lists the ways to all single values, in the order of the sheet.
-func (d *Document) Paths() []string {
-	var out []string
+// Leaf is a single value of a sheet as it was written.
+type Leaf struct {
+	Path string // as [Document.Set] takes it
+	Text string // without its quotes
+	Line int    // from 1
+}
+
+// Leaves lists all single values in the sheet's order.
+func (d *Document) Leaves() []Leaf {
+	var out []Leaf
 	var walk func(n *node)
 	walk = func(n *node) {
 		for i := range n.entries {
@@ -98,10 +105,19 @@ func (d *Document) Paths() []string {
 			walk(item)
 		}
 		if n.kind == scalar {
-			out = append(out, n.path)
+			out = append(out, Leaf{n.path, n.text, n.line})
 		}
 	}
 	walk(d.root)
+	return out
+}
+
+// paths lists the ways to all single values.
+func (d *Document) paths() []string {
+	var out []string
+	for _, l := range d.Leaves() {
+		out = append(out, l.Path)
+	}
 	return out
 }
 

@@ -76,7 +76,7 @@ type personReader struct {
 	places map[string]*node // where package human's places stand
 }
 
-// value reads a number at once: a person has no settings.
+// amount reads a number at once: a person has no settings.
 func (r *personReader) amount(f *fields, key string, m measure) (value, spread float64, ok bool) {
 	n := f.number(key, m)
 	if n == none {

@@ -21,7 +21,7 @@ func (d *Document) Set(path, text string) error {
 	n := d.find(path)
 	if n == nil {
 		return &Problem{File: d.Name, Path: path, What: fmt.Sprintf("%q is to be changed", shorten(path)), Limit: "the sheet has no such value",
-			Cure: suggest(path, d.Paths(), "write the keys that lead to it, joined by dots, such as links.arm.mass")}
+			Cure: suggest(path, d.paths(), "write the keys that lead to it, joined by dots, such as links.arm.mass")}
 	}
 	if n.kind != scalar || n.tok == nil {
 		return d.problem(n, fmt.Sprintf("%q is to be changed, which is %s", path, seen(n)), "one value on one line can be changed", "change the file by hand")

@@ -121,7 +121,7 @@ func TestSetPlainly(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			for _, path := range d.Paths() {
+			for _, path := range d.paths() {
 				to := plainTexts[random.IntN(len(plainTexts))]
 				n := d.find(path)
 				if n == nil || n.tok == nil || !plainNumber(n.text) { // nil: a key of it has a dot

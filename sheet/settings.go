@@ -3,11 +3,8 @@ package sheet
 import (
 	"fmt"
 	"maps"
-	"math"
 	"slices"
 	"strings"
-
-	"steelyard/quantity"
 )
 
 // setting is something adjustable: its allowed values, and what each changes.
@@ -38,9 +35,6 @@ func (v settingValue) at() *node {
 	}
 	return &node{}
 }
-
-// span is a range of numbers, by steps.
-type span struct{ from, to, step, preset *node }
 
 // Bounds on what one sheet can ask to be checked.
 const (
@@ -200,7 +194,7 @@ func (r *reader) target(at *node, path string, f *fields) *node {
 	n := r.doc.find(path)
 	switch {
 	case n == nil:
-		r.fault(at, fmt.Sprintf("%s sets %q", f, shorten(path)), "the sheet has no such value", r.suggest(path, r.doc.Paths(), "write the keys that lead to it, joined by dots, such as loads.plates.mass"))
+		r.fault(at, fmt.Sprintf("%s sets %q", f, shorten(path)), "the sheet has no such value", r.suggest(path, r.doc.paths(), "write the keys that lead to it, joined by dots, such as loads.plates.mass"))
 		return nil
 	case n.kind != scalar:
 		r.fault(at, fmt.Sprintf("%s sets %q", f, path), "that is a whole group and not one value", "name one value in it, such as "+path+"."+firstKey(n))
@@ -217,76 +211,6 @@ func firstKey(n *node) string {
 		return n.entries[0].key
 	}
 	return "1"
-}
-
-// readMoves reads the points and directions of settings that move or turn
-// points, and applies the chosen amounts.
-func (r *reader) readMoves() {
-	for i, s := range r.settings {
-		key, m := "moves", shift
-		n := s.at.at("moves")
-		if n == nil {
-			key, m, n = "turns", angle, s.at.at("turns")
-		}
-		if n == nil || r.chosenValues[i] == nil {
-			continue
-		}
-		f := r.fields(n, fmt.Sprintf("%s of setting %q", key, s.name), "")
-		mv := move{about: nowhere, along: noDirection}
-		if list := f.must("points", "list the points it takes along"); list != nil {
-			r.listed(list, f.of("points"), func(p *node) {
-				if id := r.point(p, "a point of "+f.String()); id != nowhere {
-					mv.points = append(mv.points, id)
-				}
-			})
-		}
-		if key == "turns" {
-			mv.about = f.mustPoint("about", "name the point it turns about")
-		} else if d := f.must("along", "write along: [from point, to point], or up, forward, or an angle"); d != nil {
-			mv.along, _ = r.direction(d, f.of("along"), s.name+", along")
-		}
-		f.close()
-		r.checkAmounts(s, m)
-		mv.amount = r.number(r.chosenValues[i], m, s.name, fmt.Sprintf("setting %q", s.name))
-		r.plan.moves = append(r.plan.moves, mv)
-	}
-}
-
-// checkAmounts reads all amounts a setting can take, chosen or not.
-func (r *reader) checkAmounts(s *setting, m measure) {
-	if s.span != nil {
-		r.checkSpan(s, m)
-		return
-	}
-	for _, v := range s.values {
-		r.quantity(v.node, m, fmt.Sprintf("value %q of setting %q", v.label, s.name))
-	}
-}
-
-// checkSpan reads the range of a setting.
-func (r *reader) checkSpan(s *setting, m measure) {
-	what := fmt.Sprintf("range of setting %q", s.name)
-	from, ok1 := r.quantity(s.span.from, m, "from in "+what)
-	to, ok2 := r.quantity(s.span.to, m, "to in "+what)
-	step, ok3 := r.quantity(s.span.step, m, "step in "+what)
-	if !ok1 || !ok2 || !ok3 {
-		return
-	}
-	if !(to.Value > from.Value) || !(step.Value > 0) {
-		r.fault(s.span.from, fmt.Sprintf("%s runs from %v to %v by %v", what, from, to, step), "it grows by steps above 0", "write the least value first")
-		return
-	}
-	if preset, ok := r.quantity(s.span.preset, m, fmt.Sprintf("default of setting %q", s.name)); ok && !onStep(preset, from, to, step) {
-		r.fault(s.span.preset, fmt.Sprintf("default of setting %q is %v", s.name, preset), fmt.Sprintf("it runs from %v to %v by %v", from, to, step), "choose a value on a step")
-	}
-}
-
-// onStep reports whether q lies from from to to on a step, to within a
-// millionth of one.
-func onStep(q, from, to, step quantity.Quantity) bool {
-	const slack = 1e-6
-	k := (q.Value - from.Value) / step.Value
-	return k > -slack && q.Value < to.Value+slack*step.Value && math.Abs(k-math.Round(k)) < slack
 }
 
 func andWritten(words []string) string { return list(words, " and ") }

@@ -15,7 +15,6 @@ import (
 	"steelyard/evaluation"
 	"steelyard/planar"
 	"steelyard/quantity"
-	"steelyard/sheet"
 )
 
 // truth is a machine whose geometry is known.
@@ -127,6 +126,12 @@ func (s *drawn) survey(t *testing.T, f *finger, way string, near calibrate.Side)
 		v.Plates, v.Near = []calibrate.Plate{plate(0)}, near
 	case "two plates":
 		v.Plates = []calibrate.Plate{plate(0), plate(1)}
+	case "plate, line":
+		v.Plates = []calibrate.Plate{plate(0)}
+		v.Lines = []calibrate.Line{{From: f.dot(t, s.ends[0]), To: f.dot(t, s.ends[1]), Length: long}}
+	case "plate, length upright":
+		v.Plates = []calibrate.Plate{plate(0)}
+		v.Lines = []calibrate.Line{{From: f.dot(t, s.plumb[0]), To: f.dot(t, s.plumb[1]), Length: long}}
 	}
 	return v
 }
@@ -146,9 +151,9 @@ func TestFromPhoto(t *testing.T) {
 			near       calibrate.Side
 			ways       []string
 		}{
-			{0, 0, calibrate.AnySide, []string{"line", "rectangle", "two plates"}},
-			{12, 5, calibrate.LeftSide, []string{"rectangle", "plate", "two plates"}},
-			{-25, 0, calibrate.RightSide, []string{"rectangle", "plate", "two plates"}},
+			{0, 0, calibrate.AnySide, []string{"line", "rectangle", "two plates", "plate, line"}},
+			{12, 5, calibrate.LeftSide, []string{"rectangle", "plate", "two plates", "plate, line", "plate, length upright"}},
+			{-25, 0, calibrate.RightSide, []string{"rectangle", "plate", "two plates", "plate, line", "plate, length upright"}},
 		} {
 			c := pinhole.Aimed(planar.Vec{X: 0, Y: 0.95}, 2.7, planar.Angle(aim.yaw)*planar.Degree, planar.Angle(aim.pitch)*planar.Degree, 2*planar.Degree, calibrate.UsualLens)
 			f := &finger{photo: s.photo(t, &c), rng: rand.New(rand.NewPCG(uint64(i), 5)), sigma: 0.5}
@@ -163,7 +168,7 @@ func TestFromPhoto(t *testing.T) {
 				worst, of := m.lengths(a)
 				got := curve(t, build(t, m.id, a))
 				off := apart(got, exact)
-				t.Logf("%-13s %-10s %3.0f° %2.0f° off square: worst length %.2f %% (%s), curve %.2f %%, ± of the grip %.1f mm, tilt found %.1f°", m.id, way, aim.yaw, aim.pitch, 100*worst, of, 100*off, 1000*a.Points["grip"].Plus.Norm(), p.Tilt().Degrees())
+				t.Logf("%-13s %-21s %3.0f° %2.0f° off square: worst length %.2f %% (%s), curve %.2f %%, ± of the grip %.1f mm, tilt found %.1f°", m.id, way, aim.yaw, aim.pitch, 100*worst, of, 100*off, 1000*a.Points["grip"].Plus.Norm(), p.Tilt().Degrees())
 				most := 0.01
 				if way == "plate" { // alone it tells little of perspective: of 24 such photos, 5 were past 1 %
 					most = 0.015
@@ -238,14 +243,7 @@ func build(t *testing.T, id string, a family.Answers) []byte {
 // curve returns the force in N at 101 positions.
 func curve(t *testing.T, data []byte) []float64 {
 	t.Helper()
-	doc, err := sheet.Read("test", data)
-	if err != nil {
-		t.Fatal(err)
-	}
-	m, err := doc.Machine()
-	if err != nil {
-		t.Fatal(err)
-	}
+	m := machine(t, data)
 	b, err := m.Build(nil)
 	if err != nil {
 		t.Fatal(err)

@@ -97,13 +97,9 @@ func (v *evaluateVerb) arguments() (map[string]string, *mechanism.Tempo, error) 
 			return nil, nil, &usageError{fmt.Sprintf("evaluate: -o %s: %q is no kind of report; end the name in .html, .pdf, .svg or .png", file, filepath.Ext(file))}
 		}
 	}
-	choice := map[string]string{}
-	for _, s := range v.Set {
-		name, value, ok := strings.Cut(s, "=")
-		if !ok || name == "" {
-			return nil, nil, &usageError{fmt.Sprintf("evaluate: --set %s: write it as name=value", s)}
-		}
-		choice[strings.TrimSpace(name)] = strings.TrimSpace(value)
+	choice, err := parseSet("evaluate", v.Set)
+	if err != nil {
+		return nil, nil, err
 	}
 	tempo, err := parseTempo(v.Tempo)
 	return choice, tempo, err

@@ -49,15 +49,15 @@ func (v *fitVerb) Run(c *console) error {
 		return err
 	}
 	progress, clear := c.tell("trying settings")
-	f, err := exercise.Fit(c.ctx, a.dials, a.builder(exercise.FitPositions), body,
-		exercise.FitOptions{Aim: aim, Joint: v.Joint, Held: a.held, Enough: enough, Progress: progress})
+	f, err := exercise.Fit(c.ctx, a.Dials, a.Build(exercise.FitPositions), body,
+		exercise.FitOptions{Aim: aim, Joint: v.Joint, Held: a.Held, Enough: enough, Progress: progress})
 	clear()
 	if err != nil {
-		return a.machine.Locate(err)
+		return a.Machine.Locate(err)
 	}
-	cautions = append(cautions, usualCautions(a.machine)...)
+	cautions = append(cautions, usualCautions(a.Machine)...)
 	if v.Format == "json" {
-		return f.WriteJSON(c.out, a.machine.Name, cautions)
+		return f.WriteJSON(c.out, a.Machine.Name, cautions)
 	}
 	return writeFit(c.out, a, f, name, cautions)
 }
@@ -97,13 +97,13 @@ func (c *console) readBody(file string) (name string, b *human.Body, cautions []
 // usualCautions are the sheet's own cautions and those of every result.
 func usualCautions(m *sheet.Machine) []string { return (&evaluation.Evaluation{Sheet: m}).Cautions() }
 
-func writeFit(w io.Writer, a *adjustable, f *exercise.Fitting, person string, cautions []string) error {
+func writeFit(w io.Writer, a *evaluation.Adjustable, f *exercise.Fitting, person string, cautions []string) error {
 	t := &textPage{columns: min(terminalWidth(), 100)}
-	t.line(fmt.Sprintf("%s: %v", a.machine.Name, f.Exercise))
+	t.line(fmt.Sprintf("%s: %v", a.Machine.Name, f.Exercise))
 	if person != "" {
 		t.line("For " + person)
 	}
-	t.held(a.held)
+	t.held(a.Held)
 	t.line("")
 	for _, s := range f.Words() {
 		t.text("", s)

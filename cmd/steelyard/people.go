@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"io"
 
+	"steelyard/evaluation"
 	"steelyard/exercise"
 )
 
@@ -48,22 +49,22 @@ func (v *peopleVerb) Run(c *console) error {
 		return err
 	}
 	progress, clear := c.tell("trying people")
-	s, err := exercise.Population(c.ctx, a.dials, a.builder(exercise.PopulationPositions),
-		exercise.PopulationOptions{Sex: sex, Draws: v.Draws, Seed: v.Seed, Within: v.Within / 1000, Enough: enough, Held: a.held, Progress: progress})
+	s, err := exercise.Population(c.ctx, a.Dials, a.Build(exercise.PopulationPositions),
+		exercise.PopulationOptions{Sex: sex, Draws: v.Draws, Seed: v.Seed, Within: v.Within / 1000, Enough: enough, Held: a.Held, Progress: progress})
 	clear()
 	if err != nil {
-		return a.machine.Locate(err)
+		return a.Machine.Locate(err)
 	}
 	if v.Format == "json" {
-		return s.WriteJSON(c.out, a.machine.Name, usualCautions(a.machine))
+		return s.WriteJSON(c.out, a.Machine.Name, usualCautions(a.Machine))
 	}
 	return writePeople(c.out, a, s)
 }
 
-func writePeople(w io.Writer, a *adjustable, s *exercise.Coverage) error {
+func writePeople(w io.Writer, a *evaluation.Adjustable, s *exercise.Coverage) error {
 	t := &textPage{columns: min(terminalWidth(), 100)}
-	t.line(fmt.Sprintf("%s: %v", a.machine.Name, s.Exercise))
-	t.held(a.held)
+	t.line(fmt.Sprintf("%s: %v", a.Machine.Name, s.Exercise))
+	t.held(a.Held)
 	t.line("")
 	for _, words := range s.Words() {
 		t.text("", words)
@@ -80,7 +81,7 @@ func writePeople(w io.Writer, a *adjustable, s *exercise.Coverage) error {
 		t.table(valuesTable(s, d))
 	}
 	t.line("")
-	for _, limit := range append(s.Limits(), usualCautions(a.machine)...) {
+	for _, limit := range append(s.Limits(), usualCautions(a.Machine)...) {
 		t.text("", "! "+limit)
 	}
 	_, err := io.WriteString(w, t.out.String())

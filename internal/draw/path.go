@@ -10,10 +10,19 @@ import (
 // right, y down.
 type Point struct{ X, Y float64 }
 
-func (p Point) Add(q Point) Point             { return Point{p.X + q.X, p.Y + q.Y} }
-func (p Point) Sub(q Point) Point             { return Point{p.X - q.X, p.Y - q.Y} }
-func (p Point) Scale(k float64) Point         { return Point{k * p.X, k * p.Y} }
-func (p Point) Norm() float64                 { return math.Hypot(p.X, p.Y) }
+// Add returns p + q.
+func (p Point) Add(q Point) Point { return Point{p.X + q.X, p.Y + q.Y} }
+
+// Sub returns p - q: the step from q to p.
+func (p Point) Sub(q Point) Point { return Point{p.X - q.X, p.Y - q.Y} }
+
+// Scale returns k·p.
+func (p Point) Scale(k float64) Point { return Point{k * p.X, k * p.Y} }
+
+// Norm returns the length of p, mm.
+func (p Point) Norm() float64 { return math.Hypot(p.X, p.Y) }
+
+// Lerp returns the place at share t of the way from p to q.
 func (p Point) Lerp(q Point, t float64) Point { return p.Add(q.Sub(p).Scale(t)) }
 
 // Angle returns the direction of p as it looks: counter-clockwise positive
@@ -47,9 +56,14 @@ func (p Point) drawable() bool { return math.Abs(p.X) <= reach && math.Abs(p.Y) 
 // Rect is an upright rectangle of a page, in mm, from its top left corner.
 type Rect struct{ X, Y, W, H float64 }
 
-func (r Rect) Right() float64  { return r.X + r.W }
+// Right returns x of the right edge, mm.
+func (r Rect) Right() float64 { return r.X + r.W }
+
+// Bottom returns y of the lower edge, mm.
 func (r Rect) Bottom() float64 { return r.Y + r.H }
-func (r Rect) Centre() Point   { return Point{r.X + r.W/2, r.Y + r.H/2} }
+
+// Centre returns the middle.
+func (r Rect) Centre() Point { return Point{r.X + r.W/2, r.Y + r.H/2} }
 
 // Inset returns r with each edge moved inwards by d (mm).
 func (r Rect) Inset(d float64) Rect { return Rect{r.X + d, r.Y + d, r.W - 2*d, r.H - 2*d} }
@@ -83,8 +97,10 @@ type Path struct {
 	at   Point // pen position
 }
 
+// Move lifts the pen and sets it down at to: a new outline begins.
 func (p *Path) Move(to Point) *Path { return p.add(segment{moveTo, [3]Point{to}}, to) }
 
+// Line adds a straight edge.
 func (p *Path) Line(to Point) *Path {
 	if len(p.segs) == 0 {
 		return p.Move(to)

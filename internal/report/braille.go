@@ -137,6 +137,16 @@ func (t *terminal) curve(e *evaluation.Evaluation, u units) {
 	for _, k := range ticks {
 		labels[p.y(k.Value)/4] = k.Label
 	}
+	t.plot(p, gutter, labels, u)
+	t.line("")
+	t.text(s.legend(e.Rubs()))
+	for _, g := range gapsOf(&e.Curve) {
+		t.text("From " + u.Length(e.Curve.Travel[g.first]) + " to " + u.Length(e.Curve.Travel[g.last]) + " " + g.words() + ".")
+	}
+}
+
+// plot writes the dots between their axes; labels are by line.
+func (t *terminal) plot(p plot, gutter int, labels map[int]string, u units) {
 	for r := range p.rows {
 		edge := "│"
 		if labels[r] != "" {
@@ -145,11 +155,6 @@ func (t *terminal) curve(e *evaluation.Evaluation, u units) {
 		t.line(padded(labels[r], gutter, draw.Right) + " " + edge + p.row(r))
 	}
 	t.levelAxis(gutter, p, u)
-	t.line("")
-	t.text(s.legend(e.Rubs()))
-	for _, g := range gapsOf(&e.Curve) {
-		t.text("From " + u.Length(e.Curve.Travel[g.first]) + " to " + u.Length(e.Curve.Travel[g.last]) + " " + g.words() + ".")
-	}
 }
 
 // thirdsRule names the thirds over n columns.

@@ -24,11 +24,20 @@
 //	ribbon.go  sign.go                the load ribbon, and alone as a sign
 //	sideview.go  names.go             the machine with its ribbon, and what is named in it
 //	positions.go  arms.go             the machine three times with its moment arms
-//	stage.go  skeleton.go  machine.go where a machine is drawn, how a link looks, all of it
+//	stage.go  machine.go              where a machine is drawn, and all of it
 //	rope.go  load.go                  what pulls on it, what hangs on it
 //	curve.go  stroke.go  braille.go   over travel, over time, in a terminal
 //	tables.go  readings.go            numbers
-//	cautions.go                       care, and what the engine assumes
+//	person.go  person_figure.go       the person on it: body, three places, joints
+//	person_joints.go
+//	person_ribbon.go                  what they can produce, beside the ribbon
+//	person_pages.go person_terminal.go in print, in a terminal
+//	effort.go  effort_figure.go       what is asked over what there is
+//	effort_table.go
+//	picture.go                        the first figure alone
+//	options.go  cautions.go           how it is written; care, and what the engine assumes
+//
+// The plain geometry of machine and person is package sketch's.
 //
 // Lengths on paper are mm; everything else is SI until it is written.
 package report

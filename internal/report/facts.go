@@ -4,42 +4,29 @@ import (
 	"math"
 
 	"steelyard/evaluation"
-	"steelyard/mechanism"
-	"steelyard/planar"
+	"steelyard/internal/sketch"
 	"steelyard/profile"
 )
 
 // facts is the machine at one place of its travel, ready to be drawn. The
 // state stands there.
 type facts struct {
-	Name    string // "start", "hardest", "middle", "end"
-	K       int    // position of the curve
-	Row     int    // of the sweep
-	Travel  float64
-	Force   float64    // N, lifting
-	At      planar.Vec // m, the contact
-	Tangent planar.Vec // unit, towards the end of the travel
-
-	State  *mechanism.State
-	Shares []mechanism.Share // what each source asks of the contact
-	Main   int               // the greatest of them; -1 for none
+	sketch.Place
+	Name   string  // "start", "hardest", "middle", "end"
+	K      int     // position of the curve
+	Row    int     // of the sweep
+	Travel float64 // m
+	Force  float64 // N, lifting
 }
 
 // factsAt brings the machine to position k of the curve, which has a force.
 func factsAt(e *evaluation.Evaluation, name string, k int) (*facts, error) {
 	row := e.Rows[k]
-	f := &facts{Name: name, K: k, Row: row, Travel: e.Curve.Travel[k], Force: e.Curve.Lift[k],
-		At: e.Sweep.Contact[row], Tangent: e.Sweep.Tangent[row], State: e.Model.NewState(), Main: -1}
-	if err := f.State.MoveTo(e.Sweep.Driver[row]); err != nil {
+	p, err := sketch.PlaceAt(e, e.Model.NewState(), row)
+	if err != nil {
 		return nil, err
 	}
-	f.Shares = f.State.Shares()
-	for i, s := range f.Shares {
-		if s.Force != 0 && (f.Main < 0 || math.Abs(s.Force) > math.Abs(f.Shares[f.Main].Force)) {
-			f.Main = i
-		}
-	}
-	return f, nil
+	return &facts{Place: p, Name: name, K: k, Row: row, Travel: e.Curve.Travel[k], Force: e.Curve.Lift[k]}, nil
 }
 
 // atTheEnds is how close to an end of the travel, as a share of it, the peak is

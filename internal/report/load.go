@@ -4,31 +4,21 @@ import (
 	"math"
 
 	"steelyard/internal/draw"
+	"steelyard/internal/sketch"
 	"steelyard/mechanism"
 	"steelyard/planar"
 )
 
 const quarter planar.Angle = math.Pi / 2
 
-// Sizes of loads whose size no sheet tells, m: a disc whose area, and a stack
-// whose height, grow with its mass. For the eye only.
+// Sizes of stacks, m, whose height grows with their mass. For the eye only.
 const (
-	discRadius  = 0.036 // per root of a kg
 	stackWide   = 0.26
 	stackHeight = 0.006 // per kg
 	stackLeast  = 0.10
 	stackMost   = 0.70
 	stackPlate  = 0.03
 )
-
-// weightRadius returns the radius of a weight as a disc, from its inertia if
-// the sheet gave a diameter: I = m r²/2.
-func weightRadius(w *mechanism.Weight) float64 {
-	if w.Inertia > 0 {
-		return math.Sqrt(2 * w.Inertia / w.Mass)
-	}
-	return discRadius * math.Sqrt(w.Mass)
-}
 
 // isBlock reports whether the weight is drawn as a stack and not as a disc.
 func isBlock(m *mechanism.Machine, w *mechanism.Weight) bool {
@@ -44,7 +34,7 @@ func weightBox(m *mechanism.Machine, w *mechanism.Weight) (lo, hi planar.Vec) {
 	if isBlock(m, w) {
 		return planar.Vec{X: -stackWide / 2, Y: -stackSize(w)}, planar.Vec{X: stackWide / 2}
 	}
-	r := weightRadius(w)
+	r, _ := sketch.DiscRadius(w)
 	return planar.Vec{X: -r, Y: -r}, planar.Vec{X: r, Y: r}
 }
 
@@ -53,7 +43,8 @@ func weightBox(m *mechanism.Machine, w *mechanism.Weight) (lo, hi planar.Vec) {
 func (s *stage) weightShape(f *facts, w *mechanism.Weight) draw.Path {
 	at := f.State.Pose(w.Link).Point(w.At)
 	if !isBlock(s.m, w) {
-		return draw.Circle(s.frame.At(at), s.frame.Len(weightRadius(w)))
+		r, _ := sketch.DiscRadius(w)
+		return draw.Circle(s.frame.At(at), s.frame.Len(r))
 	}
 	lo, hi := weightBox(s.m, w)
 	a, b := s.frame.At(at.Add(lo)), s.frame.At(at.Add(hi))
@@ -98,8 +89,7 @@ func (s *stage) plates(f *facts, w *mechanism.Weight) {
 // chain draws a hanging chain as a row of dots down to the floor, and what
 // lies there as a heap.
 func (s *stage) chain(f *facts, c *mechanism.Chain) {
-	top := f.State.Pose(c.Link).Point(c.At)
-	foot := planar.Vec{X: top.X, Y: max(c.Floor, top.Y-c.Length)}
+	top, foot := sketch.Hanging(f.State, c)
 	pen := s.pen(0.3, s.th.Load)
 	pen.Dash = []float64{0.01 * s.text, 0.45 * s.text}
 	s.Stroke(draw.Polyline(s.frame.At(top), s.frame.At(foot)), pen)

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"steelyard/internal/draw"
+	"steelyard/internal/sketch"
 	"steelyard/mechanism"
 	"steelyard/planar"
 )
@@ -27,7 +28,7 @@ func (s *stage) machine(f *facts) {
 // it carries something.
 func (s *stage) standing() {
 	pen := s.pen(0.5, mix(s.th.Ground, s.th.Paper, 0.25))
-	for _, piece := range skeleton(s.m, mechanism.Ground) {
+	for _, piece := range piecesOf(s.m, mechanism.Ground) {
 		s.Stroke(draw.Polyline(s.frame.At(piece[0]), s.frame.At(piece[1])), pen)
 	}
 }
@@ -57,10 +58,20 @@ func (s *stage) body(f *facts, l mechanism.LinkID) []draw.Path {
 	}
 	var out []draw.Path
 	r, pose := 0.38*s.text, f.State.Pose(l)
-	for _, piece := range skeleton(s.m, l) {
+	for _, piece := range piecesOf(s.m, l) {
 		out = append(out, draw.Capsule(s.frame.At(pose.Point(piece[0])), s.frame.At(pose.Point(piece[1])), r, r))
 	}
 	return out
+}
+
+// piecesOf returns the straight pieces of a link; for one with a lone place, a
+// piece without length there.
+func piecesOf(m *mechanism.Machine, l mechanism.LinkID) [][2]planar.Vec {
+	pieces := sketch.Skeleton(m, l)
+	if places := sketch.Places(m, l); len(pieces) == 0 && len(places) > 0 {
+		pieces = append(pieces, [2]planar.Vec{places[0], places[0]})
+	}
+	return pieces
 }
 
 // isPath reports whether the link stands for the way of a hand.
@@ -68,7 +79,7 @@ func (s *stage) isPath(l mechanism.LinkID) bool { return l != mechanism.Ground &
 
 // radius hints at the point that a hand goes round.
 func (s *stage) radius(f *facts, l mechanism.LinkID) {
-	axis, ok := fixedAxis(s.m, l)
+	axis, ok := sketch.Pinned(s.m)(l)
 	if !ok || l != s.m.Contact.Link {
 		return
 	}

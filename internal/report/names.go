@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"steelyard/internal/draw"
+	"steelyard/internal/sketch"
 	"steelyard/planar"
 )
 
@@ -108,7 +109,7 @@ func (s *stage) nameParts(f *facts) {
 			s.names.Add(s.frame.At(f.State.Pose(w.Link).Point(w.At)), w.Name+" "+s.u.Mass(w.Mass))
 		}
 	}
-	if axis, ok := fixedAxis(s.m, s.m.Contact.Link); ok && !s.isPath(s.m.Contact.Link) {
+	if axis, ok := sketch.Pinned(s.m)(s.m.Contact.Link); ok && !s.isPath(s.m.Contact.Link) {
 		s.names.Add(s.frame.At(axis), "axis of rotation")
 	}
 	s.nameLines(f)
@@ -131,7 +132,7 @@ func (s *stage) nameLinks(f *facts) {
 		if l.Path || isStack(s.m, linkID(i+1)) || l.Name == s.m.Contact.Name {
 			continue
 		}
-		if pieces := skeleton(s.m, linkID(i+1)); len(pieces) > 0 {
+		if pieces := piecesOf(s.m, linkID(i+1)); len(pieces) > 0 {
 			at := f.State.Pose(linkID(i + 1)).Point(pieces[0][0].Lerp(pieces[0][1], 0.5))
 			s.names.Add(s.frame.At(at), l.Name)
 		}
@@ -140,13 +141,13 @@ func (s *stage) nameLinks(f *facts) {
 
 // nameLines names springs and their like, and cams.
 func (s *stage) nameLines(f *facts) {
-	for i := range lineCount(s.m) {
-		if i >= len(s.m.Ropes) {
+	for i, line := range s.m.Lines() {
+		if line.Element != nil {
 			piece := f.State.Spans(i)[0]
-			s.names.Add(s.frame.At(piece.From.Lerp(piece.To, 0.5)), elementOf(s.m, i).Name)
+			s.names.Add(s.frame.At(piece.From.Lerp(piece.To, 0.5)), line.Name)
 		}
-		for k, st := range routeOf(s.m, i) {
-			if _, isRound := round(st.Outline); st.Outline != nil && !isRound {
+		for k, st := range line.Route {
+			if _, isRound := sketch.Sheave(st.Outline); st.Outline != nil && !isRound {
 				axis, _ := f.State.Station(i, k)
 				s.names.Add(s.frame.At(axis), st.Name+" cam")
 			}

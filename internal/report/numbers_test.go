@@ -6,6 +6,7 @@ import (
 	"strings"
 	"testing"
 
+	"steelyard/internal/sketch"
 	"steelyard/mechanism"
 	"steelyard/planar"
 	"steelyard/quantity"
@@ -62,8 +63,8 @@ func TestArmsOfALever(t *testing.T) {
 		if len(arms) != 2 {
 			t.Fatalf("%s: %d arms, want the load's and the contact's", three[i].Name, len(arms))
 		}
-		near(t, three[i].Name+": load arm, m", arms[0].length(), 0.4*math.Cos(degrees*math.Pi/180), 1e-9)
-		near(t, three[i].Name+": contact arm, m", arms[1].length(), 0.8, 1e-9)
+		near(t, three[i].Name+": load arm, m", arms[0].Length(), 0.4*math.Cos(degrees*math.Pi/180), 1e-9)
+		near(t, three[i].Name+": contact arm, m", arms[1].Length(), 0.8, 1e-9)
 	}
 }
 
@@ -76,43 +77,25 @@ func TestCamArmIsTheSupportOfItsOutline(t *testing.T) {
 		t.Fatal(err)
 	}
 	for _, f := range three {
-		arms := camArms(e.Model.Machine(), f)
+		arms := f.RopeArms(sketch.Pinned(e.Model.Machine()))
 		if len(arms) != 1 {
 			t.Fatalf("%d cam arms, want 1", len(arms))
 		}
-		normal := arms[0].foot.Sub(arms[0].axis).Angle() - f.State.Turn(1)
+		normal := arms[0].Foot.Sub(arms[0].Axis).Angle() - f.State.Turn(1)
 		n := planar.Polar(1, normal)
 		s, c := math.Sincos(float64(normal - 30*planar.Degree))
 		want := 0.010*n.X + 0.005*n.Y + math.Hypot(0.100*c, 0.060*s)
-		near(t, f.Name+": rope at the oval, m", arms[0].length(), want, 1e-9)
+		near(t, f.Name+": rope at the oval, m", arms[0].Length(), want, 1e-9)
 	}
 }
 
-func TestSkeletonOfAPostWithABracket(t *testing.T) {
-	// Pins at (0,0) and (0,1), a load at (-0.5, 0.5): the bracket stands square
-	// to the post.
-	m := &mechanism.Machine{
-		Links:   []mechanism.Link{{Name: "post"}, {Name: "rod"}},
-		Joints:  []mechanism.Joint{{A: mechanism.Ground, B: 1}, {A: 1, B: 2, At: planar.Vec{Y: 1}}},
-		Weights: []mechanism.Weight{{Link: 1, At: planar.Vec{X: -0.5, Y: 0.5}, Mass: 1}},
-		Contact: mechanism.Contact{Link: 2, At: planar.Vec{X: 1, Y: 1}},
-	}
-	got := skeleton(m, 1)
-	want := [][2]planar.Vec{{{}, {Y: 1}}, {{Y: 0.5}, {X: -0.5, Y: 0.5}}}
-	if len(got) != len(want) {
-		t.Fatalf("got %v, want %v", got, want)
-	}
-	for i := range want {
-		for k := range 2 {
-			near(t, "place of the skeleton, m", got[i][k].Sub(want[i][k]).Norm(), 0, 1e-12)
-		}
-	}
+func TestALonePlaceIsAPieceWithoutLength(t *testing.T) {
 	alone := &mechanism.Machine{Contact: mechanism.Contact{Link: 1, At: planar.Vec{X: 1, Y: 2}}}
-	if got := skeleton(alone, 1); len(got) != 1 || got[0][0] != got[0][1] || got[0][0] != alone.Contact.At {
-		t.Errorf("a lone place has the skeleton %v, want one piece without length there", got)
+	if got := piecesOf(alone, 1); len(got) != 1 || got[0][0] != got[0][1] || got[0][0] != alone.Contact.At {
+		t.Errorf("a lone place has the pieces %v, want one without length there", got)
 	}
-	if got := skeleton(alone, mechanism.Ground); len(got) != 0 {
-		t.Errorf("nothing has the skeleton %v", got)
+	if got := piecesOf(alone, mechanism.Ground); len(got) != 0 {
+		t.Errorf("nothing has the pieces %v", got)
 	}
 }
 

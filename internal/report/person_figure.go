@@ -128,7 +128,7 @@ func (s *stage) machineBehind(f *facts) {
 	s.standing()
 	s.ghost(f)
 	pen := s.pen(0.12, mix(s.th.Rope, s.th.Paper, 0.5))
-	for i := range lineCount(s.m) {
+	for i := range s.m.Lines() {
 		s.Stroke(draw.Polyline(s.frame.Points(f.State.Course(i))...), pen)
 	}
 }

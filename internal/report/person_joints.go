@@ -7,6 +7,7 @@ import (
 
 	"steelyard/exercise"
 	"steelyard/internal/draw"
+	"steelyard/internal/sketch"
 	"steelyard/planar"
 )
 
@@ -27,7 +28,7 @@ type bodyJoint struct {
 // joints returns the body joints that are asked, from the trunk outwards.
 func (f *figureOf) joints() []bodyJoint {
 	var out []bodyJoint
-	ph := &f.m.Rest.Lifting
+	ph := &f.Meeting.Rest.Lifting
 	for k := range ph.Joints {
 		c := &ph.Joints[k]
 		name := c.Joint.Body()
@@ -44,25 +45,25 @@ func (f *figureOf) joints() []bodyJoint {
 }
 
 func (f *figureOf) newJoint(j exercise.Joint) bodyJoint {
-	q := f.p.Limb
+	q := f.Placement.Limb
 	deg := func(a planar.Angle) string { return decimal(a.Degrees(), 0) + "°" }
 	out := bodyJoint{name: j.Body()}
 	switch j {
 	case exercise.Elbow:
-		out.at, out.distal, out.angle = q.Mid, r3.Sub(q.End, q.Mid), deg(f.p.Arm.Elbow)
+		out.at, out.distal, out.angle = q.Mid, r3.Sub(q.End, q.Mid), deg(f.Placement.Arm.Elbow)
 	case exercise.Hip, exercise.HipSide:
-		out.at, out.distal, out.angle = q.Root, r3.Sub(q.Mid, q.Root), deg(f.p.Leg.HipFlexion)
-		if x := f.m.Rest.Setup.Exercise; x == exercise.HipAbduction || x == exercise.HipAdduction {
-			out.angle = deg(f.p.Leg.HipAbduction) + " out"
+		out.at, out.distal, out.angle = q.Root, r3.Sub(q.Mid, q.Root), deg(f.Placement.Leg.HipFlexion)
+		if x := f.Meeting.Rest.Setup.Exercise; x == exercise.HipAbduction || x == exercise.HipAdduction {
+			out.angle = deg(f.Placement.Leg.HipAbduction) + " out"
 		}
 	case exercise.Knee:
-		out.at, out.distal, out.angle = q.Mid, r3.Sub(q.End, q.Mid), deg(f.p.Leg.Knee)
+		out.at, out.distal, out.angle = q.Mid, r3.Sub(q.End, q.Mid), deg(f.Placement.Leg.Knee)
 	case exercise.Ankle:
-		out.at, out.distal, out.angle = q.End, f.p.Toe, deg(f.p.Leg.Ankle)
+		out.at, out.distal, out.angle = q.End, f.Placement.Toe, deg(f.Placement.Leg.Ankle)
 	case exercise.Trunk:
-		out.at, out.distal, out.angle = f.p.Trunk.Origin, f.p.Trunk.Y, ""
+		out.at, out.distal, out.angle = f.Placement.Trunk.Origin, f.Placement.Trunk.Y, ""
 	default:
-		out.at, out.distal, out.angle = q.Root, r3.Sub(q.Mid, q.Root), deg(f.p.Arm.Elevation)
+		out.at, out.distal, out.angle = q.Root, r3.Sub(q.Mid, q.Root), deg(f.Placement.Arm.Elevation)
 	}
 	return out
 }
@@ -70,7 +71,7 @@ func (f *figureOf) newJoint(j exercise.Joint) bodyJoint {
 // axisOf returns the unit axis about which a joint's angle grows, as package
 // human has it.
 func (f *figureOf) axisOf(j exercise.Joint) r3.Vec {
-	t, q := &f.p.Trunk, &f.p.Limb
+	t, q := &f.Placement.Trunk, &f.Placement.Limb
 	u := r3.Unit(r3.Sub(q.Mid, q.Root))
 	raise := r3.Cross(u, t.Y)
 	if n := r3.Norm(raise); n > 1e-6 {
@@ -113,11 +114,11 @@ func (s *stage) drawJoints(f *figureOf) {
 	all := f.joints()
 	most := 0.0
 	for _, j := range all {
-		most = max(most, abs(r3.Dot(j.moment, f.out())))
+		most = max(most, abs(r3.Dot(j.moment, f.Out())))
 	}
-	push := f.m.Rest.Lifting.Push[f.row]
+	push := f.Meeting.Rest.Lifting.Push[f.row]
 	for _, j := range all {
-		at := s.frame.At(f.on(j.at))
+		at := s.frame.At(f.On(j.at))
 		s.Fill(draw.Circle(at, 0.3*s.text), s.th.Paper)
 		s.Stroke(draw.Circle(at, 0.3*s.text), s.pen(0.18, s.th.Person))
 		label := j.name
@@ -125,9 +126,9 @@ func (s *stage) drawJoints(f *figureOf) {
 			label += " " + j.angle
 		}
 		s.names.Add(at, label)
-		seen := r3.Dot(j.moment, f.out())
+		seen := r3.Dot(j.moment, f.Out())
 		if most > 0 && abs(seen) > leastMoment*most {
-			middle := f.turn(j.distal).Angle()
+			middle := f.Seen(j.distal).Angle()
 			half := planar.Angle(math.Copysign(float64(arcHalf), seen))
 			s.ArcArrow(at, arcRadius*s.text, middle-half, middle+half, s.pen(0.22, s.th.Lower))
 			s.names.AvoidLine(draw.Circle(at, arcRadius*s.text))
@@ -139,14 +140,14 @@ func (s *stage) drawJoints(f *figureOf) {
 
 // forceArm draws the arm of the contact force about a joint, as it is seen.
 func (s *stage) forceArm(f *figureOf, joint, push r3.Vec) {
-	line := f.turn(push)
+	line := f.Seen(push)
 	if line.Norm() < 1 { // N: it points at who looks
 		return
 	}
-	axis, at := f.on(joint), f.on(f.bears())
-	foot := perpendicular(axis, at, line.Unit())
-	a := arm{axis: axis, foot: foot, acts: at}
-	if s.frame.Len(a.length()) < 0.8*s.text {
+	axis, at := f.On(joint), f.On(f.bears())
+	foot := sketch.Perpendicular(axis, at, line.Unit())
+	a := sketch.Arm{Axis: axis, Foot: foot, Acts: at}
+	if s.frame.Len(a.Length()) < 0.8*s.text {
 		return
 	}
 	s.extension(at, foot)
@@ -159,14 +160,14 @@ func (s *stage) forceArm(f *figureOf, joint, push r3.Vec) {
 
 // bears returns where the contact force acts on the body.
 func (f *figureOf) bears() r3.Vec {
-	st := &f.m.Rest.Setup.Station
+	st := &f.Meeting.Rest.Setup.Station
 	switch {
-	case f.p.Sole != (r3.Vec{}) && st.On != exercise.NoPart:
-		return f.p.Sole
+	case f.Placement.Sole != (r3.Vec{}) && st.On != exercise.NoPart:
+		return f.Placement.Sole
 	case st.Contact == exercise.Pad:
-		return r3.Sub(f.p.Contact, r3.Scale(st.PadRadius, f.p.Normal))
+		return r3.Sub(f.Placement.Contact, r3.Scale(st.PadRadius, f.Placement.Normal))
 	}
-	return f.p.Contact
+	return f.Placement.Contact
 }
 
 // pushLength is the length of the arrow of the contact force, in ems.
@@ -174,11 +175,11 @@ const pushLength = 3.5
 
 // forceLine draws the force on the body, of one limb, with its size.
 func (s *stage) forceLine(f *figureOf, push r3.Vec) {
-	line := f.turn(push)
+	line := f.Seen(push)
 	if line.Norm() < 1 {
 		return
 	}
-	tip := s.frame.At(f.on(f.bears()))
+	tip := s.frame.At(f.On(f.bears()))
 	tail := tip.Sub(draw.Towards(pushLength*s.text, line.Angle()))
 	s.Arrow(tail, tip, s.pen(0.3, s.th.Load))
 	s.names.AvoidLine(draw.Polyline(tail, tip))

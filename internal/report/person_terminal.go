@@ -4,7 +4,6 @@ import (
 	"strings"
 
 	"steelyard/evaluation"
-	"steelyard/internal/draw"
 )
 
 // effortRows is the height of one joint's effort in a terminal, in lines.
@@ -57,14 +56,7 @@ func (t *terminal) effort(f *effort, top float64, u units) {
 	}
 	t.line(f.title())
 	labels := map[int]string{p.y(0) / 4: "0", p.y(1) / 4: "1"}
-	for r := range p.rows {
-		edge := "│"
-		if labels[r] != "" {
-			edge = "┤"
-		}
-		t.line(padded(labels[r], gutter, draw.Right) + " " + edge + p.row(r))
-	}
-	t.levelAxis(gutter, p, u)
+	t.plot(p, gutter, labels, u)
 }
 
 // effortLegend says what the lines of the effort curves mean.

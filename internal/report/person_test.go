@@ -10,6 +10,7 @@ import (
 
 	"steelyard/evaluation"
 	"steelyard/exercise"
+	"steelyard/internal/sketch"
 	"steelyard/mechanism"
 	"steelyard/sheet"
 )
@@ -106,10 +107,10 @@ func TestForceArmExplainsTheMoment(t *testing.T) {
 	f := personAt(e, level)
 	push := e.Person.Rest.Lifting.Push[level]
 	near(t, "force on the hand, N", push.Y, -4*9.80665, 1e-9)
-	line := f.turn(push).Unit()
+	line := f.Seen(push).Unit()
 	for _, j := range f.joints() {
-		axis := f.on(j.at)
-		length := perpendicular(axis, f.on(f.bears()), line).Sub(axis).Norm()
+		axis := f.On(j.at)
+		length := sketch.Perpendicular(axis, f.On(f.bears()), line).Sub(axis).Norm()
 		near(t, j.name+": arm of the book, m", length, 0.380, 1e-4)
 	}
 	elbow := f.joints()[len(f.joints())-1]
@@ -117,7 +118,7 @@ func TestForceArmExplainsTheMoment(t *testing.T) {
 		t.Errorf("the last joint is %s at %s, want the elbow at 90°", elbow.name, elbow.angle)
 	}
 	// Flexing lifts the hand in front of who faces +x: counter-clockwise.
-	if seen := r3.Dot(elbow.moment, f.out()); seen <= 4*9.8*0.38 {
+	if seen := r3.Dot(elbow.moment, f.Out()); seen <= 4*9.8*0.38 {
 		t.Errorf("the elbow's moment is drawn with %.1f N·m, want more than the book's 14.9 counter-clockwise", seen)
 	}
 }
@@ -128,13 +129,13 @@ func TestBodyMeetsTheContact(t *testing.T) {
 	e := textbook(t)
 	for _, row := range e.Rows {
 		f := personAt(e, row)
-		near(t, "grip from contact, m", f.on(f.p.Limb.End).Sub(e.Sweep.Contact[row]).Norm(), 0, 1e-9)
+		near(t, "grip from contact, m", f.On(f.Placement.Limb.End).Sub(e.Sweep.Contact[row]).Norm(), 0, 1e-9)
 	}
 	e = onMachine(t, "kick.yaml", []byte(kicker), evaluation.Options{Draws: -1})
 	for _, row := range e.Rows {
 		f := personAt(e, row)
-		shank := f.on(f.p.Limb.End).Sub(f.on(f.p.Limb.Mid)).Unit()
-		pad := e.Sweep.Contact[row].Sub(f.on(f.p.Limb.Mid))
+		shank := f.On(f.Placement.Limb.End).Sub(f.On(f.Placement.Limb.Mid)).Unit()
+		pad := e.Sweep.Contact[row].Sub(f.On(f.Placement.Limb.Mid))
 		near(t, "pad from the shank, m", math.Abs(shank.Cross(pad)), 0.05, 1e-9)
 	}
 }
@@ -182,11 +183,11 @@ func TestSlantIsToldWhenAnElbowFlares(t *testing.T) {
 	if s := f.slants(); s != "" {
 		t.Errorf("an arm in the picture's plane is said to lean: %s", s)
 	}
-	p := *f.p
+	p := *f.Placement
 	sin, cos := math.Sincos(math.Pi / 3)
 	p.Limb.Mid = r3.Add(p.Limb.Root, r3.Scale(0.3, r3.Vec{Y: -cos, Z: sin}))
 	p.Limb.End = r3.Add(p.Limb.Mid, r3.Vec{X: 0.25})
-	f.p = &p
+	f.Placement = &p
 	if s, want := f.slants(), "leaning out of the picture: upper arm"+nbsp+"60°"; s != want {
 		t.Errorf("got %q, want %q", s, want)
 	}

@@ -3,6 +3,7 @@ package report
 import (
 	"steelyard/evaluation"
 	"steelyard/internal/draw"
+	"steelyard/internal/sketch"
 )
 
 // positions draws the machine three times at one scale, side by side or, in a
@@ -54,13 +55,13 @@ func (c canvas) position(e *evaluation.Evaluation, f *facts, b bounds, box draw.
 }
 
 // notes says where it is on the travel, how the load moves there, and the arms.
-func notes(e *evaluation.Evaluation, u units, f *facts, arms []arm) []string {
+func notes(e *evaluation.Evaluation, u units, f *facts, arms []sketch.Arm) []string {
 	out := []string{u.Length(f.Travel) + " into the travel"}
 	if e.Curve.Load != nil {
 		out = append(out, "lift ratio "+decimal(e.Sweep.LiftRatio[f.Row], 2))
 	}
 	for _, a := range arms {
-		out = append(out, a.name+" "+u.Short(a.length()))
+		out = append(out, armName(a)+" "+u.Short(a.Length()))
 	}
 	return out
 }

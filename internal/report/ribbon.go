@@ -5,6 +5,7 @@ import (
 
 	"steelyard/evaluation"
 	"steelyard/internal/draw"
+	"steelyard/internal/sketch"
 	"steelyard/planar"
 )
 
@@ -24,16 +25,11 @@ type ribbon struct {
 	stick int       // position of the sticking point, or -1
 }
 
-// straightTurn is the turn of the path below which it counts as straight.
-const straightTurn = 5 * planar.Degree
-
-// ribbonOf reads the ribbon from an evaluation. It stands on the hollow path's
-// outer side, where it cannot fold; on a straight path on the side away from
-// the machine.
+// ribbonOf reads the ribbon from an evaluation.
 func ribbonOf(e *evaluation.Evaluation) ribbon {
 	c := &e.Curve
 	r := ribbon{full: ceiling(e), stick: -1}
-	sign := outerSide(e)
+	sign := sketch.OuterSide(e)
 	for k, row := range e.Rows {
 		r.base = append(r.base, e.Sweep.Contact[row])
 		r.side = append(r.side, e.Sweep.Tangent[row].Perp().Scale(sign))
@@ -53,29 +49,6 @@ func ribbonOf(e *evaluation.Evaluation) ribbon {
 		r.outline(e)
 	}
 	return r
-}
-
-// outerSide returns +1 if the outer side lies left of the way, else -1.
-func outerSide(e *evaluation.Evaluation) float64 {
-	turn := planar.Angle(0)
-	at := func(k int) planar.Vec { return e.Sweep.Tangent[e.Rows[k]] }
-	for k := 1; k < len(e.Rows); k++ {
-		turn += (at(k).Angle() - at(k-1).Angle()).Normalized()
-	}
-	if math.Abs(float64(turn)) > float64(straightTurn) {
-		return math.Copysign(1, float64(-turn))
-	}
-	middle := e.Rows[len(e.Rows)/2]
-	var centre planar.Vec
-	n := 0.0
-	for l := range len(e.Model.Machine().Links) + 1 {
-		for _, p := range placesOf(e.Model.Machine(), linkID(l)) {
-			centre = centre.Add(e.Sweep.Pose(middle, linkID(l)).Point(p))
-			n++
-		}
-	}
-	away := e.Sweep.Contact[middle].Sub(centre.Scale(1 / n))
-	return math.Copysign(1, e.Sweep.Tangent[middle].Cross(away))
 }
 
 // placed is a ribbon on paper: perNewton is its width in mm for each N.
@@ -180,7 +153,7 @@ func (p placed) path(pg *draw.Page, text float64, th draw.Theme) {
 	pg.Stroke(draw.Circle(all[0], 0.3*text), draw.Pen{Width: 0.16 * text, Color: th.Load})
 }
 
-// outline returns the closed edge of all the ribbon may cover, for labels to
+// outlines returns the closed edges of all the ribbon may cover, for labels to
 // keep off.
 func (p placed) outlines() []draw.Path {
 	var out []draw.Path

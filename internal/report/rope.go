@@ -4,71 +4,24 @@ import (
 	"math"
 
 	"steelyard/internal/draw"
+	"steelyard/internal/sketch"
 	"steelyard/mechanism"
 	"steelyard/planar"
 )
 
-// Lines are counted as package mechanism counts them: ropes first, then the
-// elements that run along a route.
-
-func lineCount(m *mechanism.Machine) int {
-	n := len(m.Ropes)
-	for i := range m.Elements {
-		if len(m.Elements[i].Route) > 0 {
-			n++
-		}
-	}
-	return n
-}
-
-// elementOf returns the element that line i is; nil for a rope.
-func elementOf(m *mechanism.Machine, i int) *mechanism.Element {
-	i -= len(m.Ropes)
-	for k := range m.Elements {
-		if len(m.Elements[k].Route) == 0 {
-			continue
-		}
-		if i == 0 {
-			return &m.Elements[k]
-		}
-		i--
-	}
-	return nil
-}
-
-func routeOf(m *mechanism.Machine, i int) mechanism.Route {
-	if i < len(m.Ropes) {
-		return m.Ropes[i].Route
-	}
-	return elementOf(m, i).Route
-}
-
-// round reports whether an outline is a circle about its own axis: a sheave.
-func round(o planar.Outline) (radius float64, ok bool) {
-	c, ok := o.(planar.Circle)
-	return c.Radius, ok && c.Center == planar.Vec{}
-}
-
 // wheels draws sheaves and cams, each once though several ropes may pass it.
 func (s *stage) wheels(f *facts) {
-	drawn := map[string]bool{}
-	for i := range lineCount(s.m) {
-		for k, st := range routeOf(s.m, i) {
-			if st.Outline == nil || drawn[st.Name] {
-				continue
-			}
-			drawn[st.Name] = true
-			axis, outline := f.State.Station(i, k)
-			if r, ok := round(st.Outline); ok {
-				s.Sheave(s.frame.At(axis), s.frame.Len(r))
-				s.names.AvoidArea(draw.Circle(s.frame.At(axis), s.frame.Len(r)))
-				continue
-			}
-			cam := draw.Polygon(s.frame.Points(outline)...)
-			s.Member(cam, s.th.Link)
-			s.names.AvoidArea(cam)
-			s.Pin(s.frame.At(axis))
+	for _, w := range sketch.Wheels(s.m) {
+		axis, outline := f.State.Station(w.Line, w.Index)
+		if r, ok := sketch.Sheave(w.Outline); ok {
+			s.Sheave(s.frame.At(axis), s.frame.Len(r))
+			s.names.AvoidArea(draw.Circle(s.frame.At(axis), s.frame.Len(r)))
+			continue
 		}
+		cam := draw.Polygon(s.frame.Points(outline)...)
+		s.Member(cam, s.th.Link)
+		s.names.AvoidArea(cam)
+		s.Pin(s.frame.At(axis))
 	}
 }
 
@@ -76,14 +29,17 @@ func (s *stage) wheels(f *facts) {
 // about a pin.
 func (s *stage) lines(f *facts) {
 	_, err := f.State.Force(mechanism.Hold)
-	for i := range lineCount(s.m) {
+	for i, line := range s.m.Lines() {
 		way := draw.Polyline(s.frame.Points(f.State.Course(i))...)
 		s.names.AvoidLine(way)
-		if i < len(s.m.Ropes) {
+		if line.Element == nil {
 			s.Rope(way, err == nil && f.State.Tension(i, mechanism.Hold) <= 0)
 			continue
 		}
-		s.element(f, i, way)
+		if len(line.Route) > 2 {
+			s.Stroke(way, s.pen(0.14, s.th.Link))
+		}
+		s.element(line.Element, f.State.Spans(i))
 	}
 	for i := range s.m.Elements {
 		if el := &s.m.Elements[i]; len(el.Route) == 0 {
@@ -97,20 +53,17 @@ func (s *stage) lines(f *facts) {
 	}
 }
 
-// element draws the line's cord, and on its longest straight piece the sign of
-// its kind.
-func (s *stage) element(f *facts, i int, way draw.Path) {
+// element draws the sign of an element's kind on the longest straight piece of
+// its line.
+func (s *stage) element(el *mechanism.Element, pieces []mechanism.Straight) {
 	var longest mechanism.Straight
-	for _, piece := range f.State.Spans(i) {
+	for _, piece := range pieces {
 		if piece.To.Sub(piece.From).Norm() >= longest.To.Sub(longest.From).Norm() {
 			longest = piece
 		}
 	}
 	a, b := s.frame.At(longest.From), s.frame.At(longest.To)
-	if len(routeOf(s.m, i)) > 2 {
-		s.Stroke(way, s.pen(0.14, s.th.Link))
-	}
-	switch elementOf(s.m, i).Law.(type) {
+	switch el.Law.(type) {
 	case mechanism.Spring:
 		n := int(min(max(b.Sub(a).Norm()/(0.7*s.text), 4), 16))
 		s.Spring(a, b, n, 1.3*s.text)

@@ -5,6 +5,7 @@ import (
 
 	"steelyard/evaluation"
 	"steelyard/internal/draw"
+	"steelyard/internal/sketch"
 	"steelyard/mechanism"
 	"steelyard/planar"
 )
@@ -63,13 +64,13 @@ func (b *bounds) add(p planar.Vec, r float64) {
 // machineBounds returns what the machine takes up at the given places.
 func machineBounds(m *mechanism.Machine, places []*facts) bounds {
 	b := nothing()
-	for _, p := range placesOf(m, mechanism.Ground) {
+	for _, p := range sketch.Places(m, mechanism.Ground) {
 		b.add(p, 0)
 	}
 	for _, f := range places {
 		for i := range m.Links {
 			l := mechanism.LinkID(i + 1)
-			for _, p := range placesOf(m, l) {
+			for _, p := range sketch.Places(m, l) {
 				b.add(f.State.Pose(l).Point(p), 0)
 			}
 		}
@@ -81,20 +82,20 @@ func machineBounds(m *mechanism.Machine, places []*facts) bounds {
 				b.add(at.Add(hi), 0)
 			}
 		}
-		for i := range lineCount(m) {
+		for i, line := range m.Lines() {
 			for _, p := range f.State.Course(i) {
 				b.add(p, 0)
 			}
-			for k := range routeOf(m, i) {
+			for k := range line.Route {
 				_, outline := f.State.Station(i, k)
 				for _, p := range outline {
 					b.add(p, 0)
 				}
 			}
 		}
-		for _, c := range m.Chains {
-			at := f.State.Pose(c.Link).Point(c.At)
-			b.add(planar.Vec{X: at.X, Y: max(c.Floor, at.Y-c.Length)}, 0)
+		for i := range m.Chains {
+			_, foot := sketch.Hanging(f.State, &m.Chains[i])
+			b.add(foot, 0)
 		}
 	}
 	return b

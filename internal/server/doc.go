@@ -19,8 +19,9 @@
 // # Files
 //
 //	server.go  guard.go  session.go  answer.go   who is let in, what comes back
-//	listen.go  static.go                         the address, the page's files
-//	room.go  sheets.go  history.go  backdrop.go  what is stored
+//	listen.go  inuse.go  static.go               the address, the page's files
+//	room.go  sheets.go  history.go               what is stored
+//	changes.go                                   what was changed, step by step
 //	look.go  line.go  recent.go  evaluate.go     what is computed
 //	photo.go  survey.go  family.go               building a machine
 //	report.go  archive.go                        files to take away

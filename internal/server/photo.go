@@ -27,7 +27,7 @@ func (s *Server) putPhoto(w http.ResponseWriter, r *http.Request) error {
 	case <-r.Context().Done():
 		return gone(r.Context().Err())
 	}
-	kept, width, height, err := photo.Prepare(data)
+	kept, err := photo.Prepare(data)
 	<-s.decode
 	var unfit *photo.Error
 	if errors.As(err, &unfit) {
@@ -36,11 +36,13 @@ func (s *Server) putPhoto(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	p, err := s.Store.PutPhoto(r.Context(), store.Photo{Type: "image/jpeg", Width: width, Height: height, Data: kept})
+	p, err := s.Store.PutPhoto(r.Context(), store.Photo{Type: "image/jpeg", Width: kept.Width, Height: kept.Height, Data: kept.Data})
 	if err != nil {
 		return err
 	}
-	return send(w, r, shown(p, len(p.Data)))
+	out := shown(p, len(p.Data))
+	out.Lens = kept.Lens
+	return send(w, r, out)
 }
 
 func shown(p store.Photo, bytes int) api.Photo {
@@ -88,16 +90,18 @@ func (s *Server) setBackdrop(w http.ResponseWriter, r *http.Request) error {
 	return s.getSheet(w, r)
 }
 
-// backdrop completes a stored photo with the plane it was surveyed in.
-func backdrop(b store.Backdrop) (*api.Backdrop, error) {
+// backdrop completes a stored photo with the plane it was surveyed in. A survey
+// that cannot be used, as an archive may bring, leaves the machine without a
+// photo behind it: nil.
+func backdrop(b store.Backdrop) *api.Backdrop {
 	out := &api.Backdrop{Photo: shown(b.Photo, 0)}
 	if err := json.Unmarshal([]byte(b.Survey), &out.Survey); err != nil {
-		return nil, fmt.Errorf("survey of a photo: %w", err)
+		return nil
 	}
 	plane, err := surveyed(out.Survey)
 	if err != nil {
-		return nil, err
+		return nil
 	}
 	out.Plane, out.Inverse = plane.Plane, plane.Inverse
-	return out, nil
+	return out
 }

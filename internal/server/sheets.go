@@ -29,8 +29,8 @@ func (s *Server) sheet(ctx context.Context, sh store.Sheet) (api.Sheet, error) {
 	if err != nil || !has {
 		return out, err
 	}
-	out.Backdrop, err = backdrop(b)
-	return out, err
+	out.Backdrop = backdrop(b)
+	return out, nil
 }
 
 // saved answers a write: with the sheet, and what it now does if the page wants

@@ -29,7 +29,7 @@ func (s *Server) survey(w http.ResponseWriter, r *http.Request) error {
 
 // surveyed finds the plane of a photo and measures its places.
 func surveyed(in api.Survey) (api.Surveyed, error) {
-	out := api.Surveyed{Places: []api.Measured{}, Outline: []api.Measured{}, Rim: []api.Pixel{}, Words: []string{}}
+	out := api.Surveyed{Places: []api.Measured{}, Sides: []api.PhotoSide{}, Rims: [][]api.Pixel{}, Words: []string{}}
 	if len(in.Points)+len(in.Outline) > mostPoints {
 		return out, bad("%d places were tapped, and %d can be measured at once; leave some out", len(in.Points)+len(in.Outline), mostPoints)
 	}
@@ -39,13 +39,13 @@ func surveyed(in api.Survey) (api.Surveyed, error) {
 		return out, unfit(err)
 	}
 	for _, p := range in.Points {
-		place, err := plane.Measure(calibrate.Pixel{X: p[0], Y: p[1]})
+		place, err := plane.Measure(tapped(p))
 		if err != nil {
 			return out, unfit(err)
 		}
 		out.Places = append(out.Places, measured(place))
 	}
-	if out.Outline, err = outline(plane, in.Outline); err != nil {
+	if out.Outline, out.Edge, err = outline(plane, in.Outline); err != nil {
 		return out, err
 	}
 	out.Plane, out.Inverse = plane.FromPhoto(), plane.ToPhoto()
@@ -53,77 +53,103 @@ func surveyed(in api.Survey) (api.Surveyed, error) {
 	if d := plane.Distance(); !math.IsInf(d, 0) {
 		out.Distance = &d
 	}
-	if in.Plate != nil {
-		for _, p := range plane.Rim(0) {
-			out.Rim = append(out.Rim, api.Pixel{p.X, p.Y})
-		}
+	for _, side := range plane.Sides() {
+		out.Sides = append(out.Sides, sides[side])
+	}
+	for i := range in.Plates {
+		out.Rims = append(out.Rims, pixels(plane.Rim(i)))
 	}
 	return out, nil
 }
 
-// outline traces a cam.
-func outline(plane *calibrate.Plane, taps []api.Pixel) ([]api.Measured, error) {
-	out := []api.Measured{}
+// outline traces a cam: its points with the ± of a tap, for the sheet, and its
+// smooth edge, for drawing.
+func outline(plane *calibrate.Plane, taps []api.Pixel) (out []api.Measured, edge []api.Pixel, err error) {
+	out, edge = []api.Measured{}, []api.Pixel{}
 	if len(taps) == 0 {
-		return out, nil
+		return out, edge, nil
 	}
 	var places []planar.Vec
 	for _, p := range taps {
-		at, err := plane.At(calibrate.Pixel{X: p[0], Y: p[1]})
+		at, err := plane.At(tapped(p))
 		if err != nil {
-			return out, unfit(err)
+			return out, edge, unfit(err)
 		}
 		places = append(places, at)
 	}
 	traced, err := calibrate.Trace(places, plane.Tap())
 	if err != nil {
-		return out, unfit(err)
+		return out, edge, unfit(err)
 	}
 	for _, p := range traced {
 		out = append(out, measured(p))
 	}
-	return out, nil
+	curve, err := plane.Edge(traced)
+	if err != nil {
+		return out, edge, unfit(err)
+	}
+	return out, pixels(curve), nil
 }
 
 func measured(p calibrate.Point) api.Measured {
 	return api.Measured{At: api.Place{p.At.X, p.At.Y}, Plus: api.Place{p.Plus.X, p.Plus.Y}}
 }
 
-// sides are the sides of a photo as package calibrate has them.
-var sides = map[api.PhotoSide]calibrate.Side{api.LeftSide: calibrate.LeftSide, api.RightSide: calibrate.RightSide, api.TopSide: calibrate.TopSide, api.BottomSide: calibrate.BottomSide}
+// sides are the sides of a photo, by those of package calibrate.
+var sides = map[calibrate.Side]api.PhotoSide{calibrate.AnySide: "", calibrate.LeftSide: api.LeftSide, calibrate.RightSide: api.RightSide, calibrate.TopSide: api.TopSide, calibrate.BottomSide: api.BottomSide}
+
+// sideOf returns the side of that name, or one that package calibrate refuses.
+func sideOf(name api.PhotoSide) calibrate.Side {
+	for side, n := range sides {
+		if n == name {
+			return side
+		}
+	}
+	return calibrate.BottomSide + 1
+}
 
 func surveyOf(in api.Survey) calibrate.Survey {
-	pixel := func(p api.Pixel) calibrate.Pixel { return calibrate.Pixel{X: p[0], Y: p[1]} }
-	two := func(p *[2]api.Pixel) *[2]calibrate.Pixel {
-		if p == nil {
-			return nil
-		}
-		return &[2]calibrate.Pixel{pixel(p[0]), pixel(p[1])}
-	}
-	s := calibrate.Survey{Width: in.Width, Height: in.Height, Near: sides[in.Near], Mirror: in.Mirror, Tap: in.Tap, Lens: in.Lens, Cropped: in.Cropped,
-		Plumb: two(in.Plumb), Level: two(in.Level)}
+	s := calibrate.Survey{Width: in.Width, Height: in.Height, Near: sideOf(in.Near), Mirror: in.Mirror, Tap: in.Tap, Lens: in.Lens, Cropped: in.Cropped,
+		Plumb: twoTaps(in.Plumb), Level: twoTaps(in.Level)}
 	if in.Origin != nil {
-		o := pixel(*in.Origin)
+		o := tapped(*in.Origin)
 		s.Origin = &o
 	}
-	if l := in.Scale; l != nil {
-		s.Lines = append(s.Lines, calibrate.Line{From: pixel(l.From), To: pixel(l.To), Length: l.Length, Plus: l.Plus, Nearer: l.Nearer})
+	for _, l := range in.Lines {
+		s.Lines = append(s.Lines, calibrate.Line{From: tapped(l.From), To: tapped(l.To), Length: l.Length, Plus: l.Plus, Nearer: l.Nearer})
 	}
-	if r := in.Rectangle; r != nil {
+	for _, r := range in.Rectangles {
 		c := calibrate.Rectangle{Width: r.Width, Height: r.Height, Plus: r.Plus, Nearer: r.Nearer}
 		for i, p := range r.Corners {
-			c.Corners[i] = pixel(p)
+			c.Corners[i] = tapped(p)
 		}
 		s.Rectangles = append(s.Rectangles, c)
 	}
-	if p := in.Plate; p != nil {
+	for _, p := range in.Plates {
 		c := calibrate.Plate{Diameter: p.Diameter, Plus: p.Plus, Nearer: p.Nearer}
 		for _, q := range p.Rim {
-			c.Rim = append(c.Rim, pixel(q))
+			c.Rim = append(c.Rim, tapped(q))
 		}
 		s.Plates = append(s.Plates, c)
 	}
 	return s
+}
+
+func tapped(p api.Pixel) calibrate.Pixel { return calibrate.Pixel{X: p[0], Y: p[1]} }
+
+func twoTaps(p *[2]api.Pixel) *[2]calibrate.Pixel {
+	if p == nil {
+		return nil
+	}
+	return &[2]calibrate.Pixel{tapped(p[0]), tapped(p[1])}
+}
+
+func pixels(places []calibrate.Pixel) []api.Pixel {
+	out := make([]api.Pixel, len(places))
+	for i, p := range places {
+		out[i] = api.Pixel{p.X, p.Y}
+	}
+	return out
 }
 
 // unfit tells the page what is wrong with what was tapped.

@@ -7,6 +7,7 @@ import (
 	"image"
 	"image/color"
 	"image/jpeg"
+	"math"
 	"strings"
 	"testing"
 
@@ -48,6 +49,15 @@ func TestPhotoUploads(t *testing.T) {
 		t.Errorf("%v, %d bytes", res.Header, len(body))
 	}
 	good := jpegOf(t, 200, 100)
+	// A lens of 36 mm on a picture as film had it: the longer side's own length.
+	// Tag numbers as in internal/server/photo.
+	exif := append([]byte("\xff\xe1\x00\x34Exif\x00\x00MM\x00\x2a\x00\x00\x00\x08"), // pointer to the Exif directory at 26
+		"\x00\x01\x87\x69\x00\x04\x00\x00\x00\x01\x00\x00\x00\x1a\x00\x00\x00\x00"+"\x00\x01\xa4\x05\x00\x03\x00\x00\x00\x01\x00\x24\x00\x00\x00\x00\x00\x00"...)
+	film := jpegOf(t, 300, 200)
+	film = append(append(film[:2:2], exif...), film[2:]...)
+	if d.send("POST", "/api/photos", "image/jpeg", bytes.NewReader(film), &p); math.Abs(p.Lens-1) > 1e-4 {
+		t.Errorf("lens %g; want 1", p.Lens)
+	}
 	for _, c := range []struct {
 		name string
 		data []byte

@@ -24,8 +24,9 @@
 // INTO.
 //
 //	store.go    migrate.go    open, bring up to date
-//	sheet.go    history.go    sheets and their revisions
+//	sheet.go    history.go    heading.go   sheets and their revisions
 //	photo.go    reading.go    evaluation.go
+//	session.go  demo.go       who is let in; the first start
 //	backup.go   restore.go    the whole file, exactly
 //	archive.go  export.go  import.go   sheets and photos, readable without us
 package store

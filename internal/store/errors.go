@@ -63,6 +63,11 @@ func troubleWith(file string, err error) error {
 		return err
 	}
 	say := func(problem, cure string) error { return &TroubleError{problem, cure, err} }
+	switch e.Code() { // as a quota or a limit on the size of files has it, where a full disk is SQLITE_FULL
+	case lib.SQLITE_IOERR_WRITE, lib.SQLITE_IOERR_SHMSIZE, lib.SQLITE_IOERR_TRUNCATE:
+		return say(file+" cannot grow: the disk takes no more of it, by a quota, a limit or a fault, and this change was not saved",
+			"make room, lift the limit or check the disk, and save again; everything saved before is kept if the disk still has it")
+	}
 	switch e.Code() & 0xff { // the primary code
 	case lib.SQLITE_FULL:
 		return say(file+" cannot grow: the disk is full, and this change was not saved", "make room on the disk and save again; everything saved before is safe")

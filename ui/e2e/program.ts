@@ -11,9 +11,13 @@ export class Program {
   #process: ChildProcess | null = null;
   #port = "0";
 
-  /** start runs the program and waits for the address it prints. Started again, it keeps its port. */
-  async start(): Promise<void> {
-    const child = spawn(process.env.STEELYARD!, ["serve", "--data", this.data, "--listen", `127.0.0.1:${this.#port}`]);
+  /**
+   * start runs the program and waits for the address it prints. Started again, it keeps its port. A command that
+   * prepares its surroundings may stand before it.
+   */
+  async start(before: string[] = []): Promise<void> {
+    const line = [...before, process.env.STEELYARD!, "serve", "--data", this.data, "--listen"];
+    const child = spawn(line[0]!, [...line.slice(1), `127.0.0.1:${this.#port}`]);
     this.#process = child;
     this.address = await new Promise<string>((found, failed) => {
       let text = "";
@@ -29,6 +33,11 @@ export class Program {
       child.on("exit", (code) => failed(new Error(`the program ended with ${code}: ${trouble}`)));
     });
     this.#port = new URL(this.address).port;
+  }
+
+  /** pid is the process's number. */
+  get pid(): number {
+    return this.#process!.pid!;
   }
 
   /** stop ends it as the system would. */

@@ -7,7 +7,7 @@
 /** Arm is a moment arm: from an axis square to the line a force acts along. */
 export interface Arm {
   kind: ArmKind;
-  /** in words: "load arm", "rope at the cam" */
+  /** of the load, the contact or the cam */
   name: string;
   axis: Place;
   /** of the perpendicular */
@@ -96,6 +96,13 @@ export interface Change {
   revision: number;
   edits: Edit[];
   look?: Look;
+}
+
+/** Changes is what was changed on a sheet, latest first: the latest 200 steps. */
+export interface Changes {
+  steps: PastStep[];
+  /** there are steps before these; they are kept */
+  older: boolean;
 }
 
 /** Choice is the value a setting has. */
@@ -216,6 +223,8 @@ export interface Drawing {
   contact: Place;
   /** the contact's link */
   on: number;
+  /** rad, of the plane of the picture from upright; π/2 is level, seen from above */
+  lean: number;
   /** corners of all that is drawn in any frame */
   low: Place;
   high: Place;
@@ -560,6 +569,19 @@ export interface OutlineAsk {
   usual: Place[];
 }
 
+/** PastStep is one change of a sheet and the state it led to. */
+export interface PastStep {
+  revision: number;
+  /** RFC 3339, UTC */
+  saved: string;
+  /** as in Revision, or "gone back": the text of an earlier step was stored again */
+  what: string;
+  /** "horn, up: 40 → 55 mm"; empty if no value was changed */
+  changes: string[];
+  /** the sheet stands like this now */
+  now: boolean;
+}
+
 /** PersonOnMachine is a person put through the machine's travel. Columns have one entry for each position of the curve; null where the body is not there or the strength has no figure. */
 export interface PersonOnMachine {
   name: string;
@@ -629,6 +651,8 @@ export interface Photo {
   /** image/jpeg or image/png */
   type: string;
   bytes: number;
+  /** focal length over the longer side as the camera noted it, for Survey.Lens; told when the photo is stored, 0 if it noted none or the photo was cropped or zoomed */
+  lens?: number;
 }
 
 /** PhotoSide is a side of a photo. */
@@ -1015,15 +1039,15 @@ export interface Structure {
   missing: string[];
 }
 
-/** Survey measures places on a photo. At least one of Scale, Rectangle and Plate gives the scale; the latter two also take out perspective, and several together do so better. */
+/** Survey measures places on a photo. One to five lines, rectangles and plates in all give the scale; the latter two also take out perspective, and several together do so better. */
 export interface Survey {
   /** of the photo, pixels */
   width: number;
   height: number;
-  scale?: ScaleLine;
-  rectangle?: Rectangle;
-  plate?: Plate;
-  /** side on which the machine was nearer to the camera; a plate alone needs it, see Surveyed.Ambiguous */
+  lines?: ScaleLine[];
+  rectangles?: Rectangle[];
+  plates?: Plate[];
+  /** side of the photo on which the machine was nearer to the camera; a plate alone needs it, see Surveyed.Ambiguous */
   near?: PhotoSide;
   /** two places, the upper one first, on a line that hangs straight down */
   plumb?: [Pixel, Pixel];
@@ -1060,10 +1084,14 @@ export interface Surveyed {
   distance: number | null;
   /** rad, of the camera off square */
   tilt: number;
-  /** two planes explain the references alike: ask for Survey.Near */
+  /** two planes explain the references alike */
   ambiguous: boolean;
-  /** of the plate as the plane explains it, to be drawn over the photo */
-  rim: Pixel[];
+  /** the two between which Survey.Near then decides; empty if neither would */
+  sides: PhotoSide[];
+  /** of the plates as the plane explains them, to be drawn over the photo */
+  rims: Pixel[][];
+  /** smooth curve through Outline, to be drawn over the photo */
+  edge: Pixel[];
   /** how good it is and what would make it better */
   words: string[];
 }
@@ -1194,6 +1222,10 @@ export interface Routes {
   "POST /api/sheets/{id}/redo": { path: { id: string }; query: {  }; in: Step; out: Saved };
   /** List the latest 200 states a sheet has had. */
   "GET /api/sheets/{id}/history": { path: { id: string }; query: {  }; in: void; out: History };
+  /** Get the text a sheet had. */
+  "GET /api/sheets/{id}/history/{revision}": { path: { id: string; revision: string }; query: {  }; in: void; out: Blob };
+  /** List what was changed in the latest 200 steps. */
+  "GET /api/sheets/{id}/changes": { path: { id: string }; query: {  }; in: void; out: Changes };
   /** Lay a photo behind a machine's drawing. */
   "PUT /api/sheets/{id}/backdrop": { path: { id: string }; query: {  }; in: SetBackdrop; out: Sheet };
   /** Get the forces read off a scale at a machine. */

@@ -5,7 +5,7 @@ import type { Problem } from "./api.ts";
 import { Beam } from "./parts/beam.tsx";
 import { TroubleNote } from "./parts/notes.tsx";
 import { BuildScreen } from "./screens/build/build.tsx";
-import { CompareScreen } from "./screens/compare.tsx";
+import { CompareScreen } from "./screens/compare/compare.tsx";
 import { ExplainScreen } from "./screens/explain.tsx";
 import { MachineScreen } from "./screens/machine/machine.tsx";
 import { PeopleScreen } from "./screens/people.tsx";

@@ -11,8 +11,9 @@ type Drawing struct {
 	Weights []Weight    `json:"weights"`
 	Lines   []Line      `json:"lines"` // ropes first, as in Frame.Lines
 	Contact Place       `json:"contact"`
-	On      int         `json:"on"`  // the contact's link
-	Low     Place       `json:"low"` // corners of all that is drawn in any frame
+	On      int         `json:"on"`   // the contact's link
+	Lean    float64     `json:"lean"` // rad, of the plane of the picture from upright; π/2 is level, seen from above
+	Low     Place       `json:"low"`  // corners of all that is drawn in any frame
 	High    Place       `json:"high"`
 }
 
@@ -136,7 +137,7 @@ const (
 // Arm is a moment arm: from an axis square to the line a force acts along.
 type Arm struct {
 	Kind   ArmKind `json:"kind"`
-	Name   string  `json:"name"` // in words: "load arm", "rope at the cam"
+	Name   string  `json:"name"` // of the load, the contact or the cam
 	Axis   Place   `json:"axis"`
 	Foot   Place   `json:"foot"` // of the perpendicular
 	Acts   Place   `json:"acts"` // where the force acts, on the same line as the foot

@@ -64,6 +64,8 @@ var Routes = []Route{
 	{Method: "POST", Path: "/api/sheets/{id}/undo", About: "Undo the last change.", In: Step{}, Out: Saved{}},
 	{Method: "POST", Path: "/api/sheets/{id}/redo", About: "Do the undone change again.", In: Step{}, Out: Saved{}},
 	{Method: "GET", Path: "/api/sheets/{id}/history", About: "List the latest 200 states a sheet has had.", Out: History{}},
+	{Method: "GET", Path: "/api/sheets/{id}/history/{revision}", About: "Get the text a sheet had.", Sends: []string{YAML}},
+	{Method: "GET", Path: "/api/sheets/{id}/changes", About: "List what was changed in the latest 200 steps.", Out: Changes{}},
 	{Method: "PUT", Path: "/api/sheets/{id}/backdrop", About: "Lay a photo behind a machine's drawing.", In: SetBackdrop{}, Out: Sheet{}},
 	{Method: "GET", Path: "/api/sheets/{id}/readings", About: "Get the forces read off a scale at a machine.", Out: ForceReadings{}},
 	{Method: "PUT", Path: "/api/sheets/{id}/readings", About: "Replace the forces read off a scale at a machine.", In: ForceReadings{}, Out: ForceReadings{}},

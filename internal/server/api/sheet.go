@@ -96,6 +96,21 @@ type Revision struct {
 	Text     string `json:"text"`
 }
 
+// Changes is what was changed on a sheet, latest first: the latest 200 steps.
+type Changes struct {
+	Steps []PastStep `json:"steps"`
+	Older bool       `json:"older"` // there are steps before these; they are kept
+}
+
+// PastStep is one change of a sheet and the state it led to.
+type PastStep struct {
+	Revision int      `json:"revision"`
+	Saved    string   `json:"saved"`   // RFC 3339, UTC
+	What     string   `json:"what"`    // as in [Revision], or "gone back": the text of an earlier step was stored again
+	Changes  []string `json:"changes"` // "horn, up: 40 → 55 mm"; empty if no value was changed
+	Now      bool     `json:"now"`     // the sheet stands like this now
+}
+
 // ForceReadings are forces read off a scale at a machine, to be set beside the
 // computed curve.
 type ForceReadings struct {

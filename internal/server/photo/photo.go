@@ -82,25 +82,33 @@ func decode(data []byte) (img image.Image, err error) {
 	return img, nil
 }
 
+// Prepared is a photo as it is kept.
+type Prepared struct {
+	Data          []byte  // JPEG
+	Width, Height int     // px
+	Lens          float64 // focal length over the longer side as the camera noted it; 0 if it did not, or the photo was cropped or zoomed
+}
+
 // Prepare returns a photo as it is kept: a JPEG, upright, at most 2048 pixels a
-// side, on white where it was transparent, and without metadata. Its errors are
-// an *[Error].
-func Prepare(data []byte) (kept []byte, width, height int, err error) {
-	if _, _, err := header(data); err != nil {
-		return nil, 0, 0, err
+// side, on white where it was transparent, and without metadata, of which only
+// the lens is told. Its errors are an *[Error].
+func Prepare(data []byte) (Prepared, error) {
+	cfg, _, err := header(data)
+	if err != nil {
+		return Prepared{}, err
 	}
 	img, err := decode(data)
 	if err != nil {
-		return nil, 0, 0, err
+		return Prepared{}, err
 	}
-	small := shrink(img)
-	upright := turn(small, orientation(data))
+	n := notes(data)
+	upright := turn(shrink(img), n.orientation)
 	var b bytes.Buffer
 	if err := jpeg.Encode(&b, upright, &jpeg.Options{Quality: quality}); err != nil {
-		return nil, 0, 0, errors.Join(&Error{"the photo cannot be kept", anotherOne}, err)
+		return Prepared{}, errors.Join(&Error{"the photo cannot be kept", anotherOne}, err)
 	}
 	size := upright.Bounds().Size()
-	return b.Bytes(), size.X, size.Y, nil
+	return Prepared{Data: b.Bytes(), Width: size.X, Height: size.Y, Lens: n.lens(cfg.Width, cfg.Height)}, nil
 }
 
 // shrink returns the photo with its longer side at most side pixels.

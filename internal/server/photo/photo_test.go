@@ -41,40 +41,6 @@ func encoded(t testing.TB, img image.Image, kind string) []byte {
 	return b.Bytes()
 }
 
-type byteOrder interface {
-	binary.ByteOrder
-	binary.AppendByteOrder
-}
-
-// tag puts an Exif segment with an orientation and a place into a JPEG.
-func tag(data []byte, order byteOrder, orientation uint16) []byte {
-	tiff := []byte("MM")
-	if order.String() == binary.LittleEndian.String() {
-		tiff = []byte("II")
-	}
-	add16 := func(v uint16) { tiff = order.AppendUint16(tiff, v) }
-	add32 := func(v uint32) { tiff = order.AppendUint32(tiff, v) }
-	add16(42)
-	add32(8)
-	add16(2)
-	add16(271) // Make, ASCII
-	add16(2)
-	add32(4)
-	tiff = append(tiff, "SPOT"...)
-	add16(274)
-	add16(3)
-	add32(1)
-	add16(orientation)
-	add16(0)
-	add32(0)
-	segment := append([]byte("Exif\x00\x00"), tiff...)
-	out := append([]byte{}, data[:2]...)
-	out = append(out, 0xff, 0xe1)
-	out = binary.BigEndian.AppendUint16(out, uint16(len(segment)+2))
-	out = append(out, segment...)
-	return append(out, data[2:]...)
-}
-
 // What each orientation does to the four colours, upper left, upper right,
 // lower left, lower right, once set upright. Source: the tag tells which side of
 // the stored picture is seen on top and which on the left: 1 top left, 2 top
@@ -84,7 +50,7 @@ func TestOrientations(t *testing.T) {
 	plain := encoded(t, quarters(64, 32), "jpeg")
 	for orientation, want := range map[uint16]string{1: "RGBW", 2: "GRWB", 3: "WBGR", 4: "BWRG", 5: "RBGW", 6: "BRWG", 7: "WGBR", 8: "GWRB", 0: "RGBW", 9: "RGBW"} {
 		for _, order := range []byteOrder{binary.BigEndian, binary.LittleEndian} {
-			kept, w, h, err := Prepare(tag(plain, order, orientation))
+			kept, err := Prepare(tag(plain, order, orientation))
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -92,13 +58,13 @@ func TestOrientations(t *testing.T) {
 			if orientation >= 5 && orientation <= 8 {
 				wantW, wantH = 32, 64
 			}
-			if w != wantW || h != wantH {
-				t.Errorf("orientation %d: %d × %d", orientation, w, h)
+			if kept.Width != wantW || kept.Height != wantH {
+				t.Errorf("orientation %d: %d × %d", orientation, kept.Width, kept.Height)
 			}
-			if got := colours(t, kept); got != want {
+			if got := colours(t, kept.Data); got != want {
 				t.Errorf("orientation %d: %s, want %s", orientation, got, want)
 			}
-			if bytes.Contains(kept, []byte("Exif")) || bytes.Contains(kept, []byte("SPOT")) {
+			if bytes.Contains(kept.Data, []byte("Exif")) || bytes.Contains(kept.Data, []byte("SPOT")) {
 				t.Errorf("orientation %d: the metadata is still there", orientation)
 			}
 		}
@@ -132,16 +98,16 @@ func colours(t *testing.T, data []byte) string {
 }
 
 func TestLargePhotosShrink(t *testing.T) {
-	kept, w, h, err := Prepare(encoded(t, quarters(4096, 1024), "jpeg"))
-	if err != nil || w != 2048 || h != 512 || colours(t, kept) != "RGBW" {
-		t.Errorf("%d × %d, %v", w, h, err)
+	kept, err := Prepare(encoded(t, quarters(4096, 1024), "jpeg"))
+	if err != nil || kept.Width != 2048 || kept.Height != 512 || colours(t, kept.Data) != "RGBW" {
+		t.Errorf("%d × %d, %v", kept.Width, kept.Height, err)
 	}
-	if kind, w, h, err := Check(kept); err != nil || kind != "image/jpeg" || w != 2048 || h != 512 {
+	if kind, w, h, err := Check(kept.Data); err != nil || kind != "image/jpeg" || w != 2048 || h != 512 {
 		t.Errorf("what is kept: %s, %d × %d, %v", kind, w, h, err)
 	}
 	clear := image.NewNRGBA(image.Rect(0, 0, 8, 8))
-	kept, _, _, err = Prepare(encoded(t, clear, "png"))
-	if err != nil || colours(t, kept) != "WWWW" {
+	kept, err = Prepare(encoded(t, clear, "png"))
+	if err != nil || colours(t, kept.Data) != "WWWW" {
 		t.Errorf("a transparent picture: %v", err)
 	}
 }
@@ -176,7 +142,7 @@ func TestRefusedPhotos(t *testing.T) {
 		{"only its start", good[:4], "no photo"},
 	} {
 		var bad *Error
-		if _, _, _, err := Prepare(c.data); !errors.As(err, &bad) || !strings.Contains(bad.Problem, c.want) || bad.Cure == "" {
+		if _, err := Prepare(c.data); !errors.As(err, &bad) || !strings.Contains(bad.Problem, c.want) || bad.Cure == "" {
 			t.Errorf("%s: %v, want %q", c.name, err, c.want)
 		}
 		if _, _, _, err := Check(c.data); err == nil {
@@ -190,18 +156,19 @@ func FuzzPrepare(f *testing.F) {
 	good := encoded(f, quarters(16, 8), "jpeg")
 	f.Add(good)
 	f.Add(tag(good, binary.LittleEndian, 6))
+	f.Add(tag(good, binary.BigEndian, 1, entry{tag: 41988, kind: 5, value: 1, under: 1}, entry{tag: 41989, kind: 3, value: 26}))
 	f.Add(encoded(f, quarters(8, 8), "png"))
 	f.Add(pngOf(20000, 10000, 8))
 	f.Fuzz(func(t *testing.T, data []byte) {
 		if cfg, _, err := header(data); err == nil && cfg.Width*cfg.Height > 1_000_000 {
 			return // only slow
 		}
-		kept, w, h, err := Prepare(data)
+		kept, err := Prepare(data)
 		if err != nil {
 			return
 		}
-		if _, kw, kh, err := Check(kept); err != nil || kw != w || kh != h || max(w, h) > side {
-			t.Errorf("%d × %d, kept %d × %d, %v", w, h, kw, kh, err)
+		if _, w, h, err := Check(kept.Data); err != nil || w != kept.Width || h != kept.Height || max(w, h) > side {
+			t.Errorf("%d × %d, kept %d × %d, %v", kept.Width, kept.Height, w, h, err)
 		}
 	})
 }

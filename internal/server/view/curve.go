@@ -1,12 +1,10 @@
 package view
 
 import (
-	"math"
-
 	"steelyard/evaluation"
 	"steelyard/internal/server/api"
+	"steelyard/internal/sketch"
 	"steelyard/mechanism"
-	"steelyard/planar"
 )
 
 // curve returns the columns over the travel.
@@ -34,40 +32,15 @@ func curve(e *evaluation.Evaluation) api.Curve {
 	return c
 }
 
-// straightTurn is the turn of the path below which it counts as straight.
-const straightTurn = 5 * planar.Degree
-
 // normals returns the unit normals of the contact's path on the side where the
-// ribbon stands: on the outer side of a bent path, where it cannot fold; on a
-// straight one on the side away from the machine.
+// ribbon stands.
 func normals(e *evaluation.Evaluation) []api.Place {
-	sign := outerSide(e)
+	sign := sketch.OuterSide(e)
 	out := make([]api.Place, len(e.Rows))
 	for k, row := range e.Rows {
 		out[k] = unit(e.Sweep.Tangent[row].Perp().Scale(sign))
 	}
 	return out
-}
-
-// outerSide returns +1 if the outer side lies left of the way, else -1.
-func outerSide(e *evaluation.Evaluation) float64 {
-	turn := planar.Angle(0)
-	for k := 1; k < len(e.Rows); k++ {
-		turn += (e.Sweep.Tangent[e.Rows[k]].Angle() - e.Sweep.Tangent[e.Rows[k-1]].Angle()).Normalized()
-	}
-	if math.Abs(float64(turn)) > float64(straightTurn) {
-		return math.Copysign(1, float64(-turn))
-	}
-	m, middle := e.Model.Machine(), e.Rows[len(e.Rows)/2]
-	var sum planar.Vec
-	n := 0.0
-	for l := range linkCount(m) {
-		for _, p := range attached(m, l) {
-			sum, n = sum.Add(e.Sweep.Pose(middle, l).Point(p)), n+1
-		}
-	}
-	away := e.Sweep.Contact[middle].Sub(sum.Scale(1 / n))
-	return math.Copysign(1, e.Sweep.Tangent[middle].Cross(away))
 }
 
 // stroke returns a repetition in columns; nil if there is none.

@@ -5,6 +5,7 @@ import (
 
 	"steelyard/evaluation"
 	"steelyard/internal/server/api"
+	"steelyard/internal/sketch"
 	"steelyard/mechanism"
 	"steelyard/planar"
 )
@@ -53,7 +54,7 @@ func nearestPosition(e *evaluation.Evaluation, share float64) int {
 func drawing(e *evaluation.Evaluation) api.Drawing {
 	m := e.Model.Machine()
 	d := api.Drawing{Links: []api.LinkShape{}, Pins: pins(m), Guides: guides(e), Wheels: wheels(e), Weights: weights(m), Lines: lines(m),
-		Contact: place(m.Contact.At), On: int(m.Contact.Link)}
+		Contact: place(m.Contact.At), On: int(m.Contact.Link), Lean: share(float64(m.Plane.Tilt))}
 	for l := range linkCount(m) {
 		d.Links = append(d.Links, linkShape(m, l))
 	}
@@ -63,8 +64,8 @@ func drawing(e *evaluation.Evaluation) api.Drawing {
 }
 
 func linkShape(m *mechanism.Machine, l mechanism.LinkID) api.LinkShape {
-	s := api.LinkShape{Name: linkName(m, l), Places: places(attached(m, l)), Pieces: [][2]api.Place{}, Stack: isStack(m, l)}
-	for _, piece := range skeleton(m, l) {
+	s := api.LinkShape{Name: linkName(m, l), Places: places(sketch.Places(m, l)), Pieces: [][2]api.Place{}, Stack: isStack(m, l)}
+	for _, piece := range sketch.Skeleton(m, l) {
 		s.Pieces = append(s.Pieces, [2]api.Place{place(piece[0]), place(piece[1])})
 	}
 	return s
@@ -106,55 +107,40 @@ func guides(e *evaluation.Evaluation) []api.Guide {
 	return out
 }
 
-// wheels lists sheaves and cams, each once though several ropes may pass it.
+// wheels lists sheaves and cams.
 func wheels(e *evaluation.Evaluation) []api.Wheel {
 	m, st := e.Model.Machine(), e.Model.NewState()
 	out := []api.Wheel{}
-	seen := map[string]bool{}
-	for i := range lineCount(m) {
-		for k, s := range routeOf(m, i) {
-			if s.Outline == nil || seen[s.Name] {
-				continue
-			}
-			seen[s.Name] = true
-			axis, outline := st.Station(i, k)
-			w := api.Wheel{Name: s.Name, On: int(s.Link), Axis: place(axis), Outline: places(outline), Cam: true}
-			if c, ok := s.Outline.(planar.Circle); ok && c.Center == (planar.Vec{}) {
-				w.Cam, w.Radius = false, metres(c.Radius)
-			}
-			out = append(out, w)
+	for _, s := range sketch.Wheels(m) {
+		axis, outline := st.Station(s.Line, s.Index)
+		w := api.Wheel{Name: s.Name, On: int(s.Link), Axis: place(axis), Outline: places(outline), Cam: true}
+		if r, ok := sketch.Sheave(s.Outline); ok {
+			w.Cam, w.Radius = false, metres(r)
 		}
+		out = append(out, w)
 	}
 	return out
 }
-
-// discRadius is the radius in m per root of a kg of a weight whose size no
-// sheet tells: for the eye only, about that of iron plates side by side.
-const discRadius = 0.036
 
 func weights(m *mechanism.Machine) []api.Weight {
 	out := []api.Weight{}
 	for i := range m.Weights {
 		w := &m.Weights[i]
-		r := api.Weight{Name: w.Name, On: int(w.Link), At: place(w.At), Mass: round(w.Mass, 3), Load: w.Load, Stack: isStack(m, w.Link),
-			Radius: metres(discRadius * math.Sqrt(w.Mass))}
-		if w.Inertia > 0 { // of a solid disc, m r²/2, which is how a sheet's diameter arrives here
-			r.Radius, r.Stated = metres(math.Sqrt(2*w.Inertia/w.Mass)), true
-		}
-		out = append(out, r)
+		radius, stated := sketch.DiscRadius(w)
+		out = append(out, api.Weight{Name: w.Name, On: int(w.Link), At: place(w.At), Mass: round(w.Mass, 3), Load: w.Load, Stack: isStack(m, w.Link),
+			Radius: metres(radius), Stated: stated})
 	}
 	return out
 }
 
 func lines(m *mechanism.Machine) []api.Line {
 	out := []api.Line{}
-	for i := range lineCount(m) {
-		if i < len(m.Ropes) {
-			out = append(out, api.Line{Name: m.Ropes[i].Name, Kind: api.RopeLine})
-			continue
+	for _, line := range m.Lines() {
+		kind := api.RopeLine
+		if line.Element != nil {
+			kind = lineKind(line.Element.Law)
 		}
-		el := elementOf(m, i)
-		out = append(out, api.Line{Name: el.Name, Kind: lineKind(el.Law)})
+		out = append(out, api.Line{Name: line.Name, Kind: kind})
 	}
 	return out
 }

@@ -3,6 +3,7 @@ package view
 import (
 	"steelyard/evaluation"
 	"steelyard/internal/server/api"
+	"steelyard/internal/sketch"
 	"steelyard/mechanism"
 )
 
@@ -10,22 +11,22 @@ import (
 // there.
 func frame(e *evaluation.Evaluation, st *mechanism.State, k int, u evaluation.Formatter) (api.Frame, error) {
 	m, row := e.Model.Machine(), e.Rows[k]
-	if err := st.MoveTo(e.Sweep.Driver[row]); err != nil {
+	p, err := sketch.PlaceAt(e, st, row)
+	if err != nil {
 		return api.Frame{}, err
 	}
-	f := api.Frame{Position: k, Travel: metres(e.Curve.Travel[k]), Contact: place(e.Sweep.Contact[row]), Tangent: unit(e.Sweep.Tangent[row]),
+	f := api.Frame{Position: k, Travel: metres(e.Curve.Travel[k]), Contact: place(p.At), Tangent: unit(p.Tangent),
 		Poses: poses(m, st), Lines: courses(e, st, row), Chains: chains(m, st), Body: bodyAt(e, row), Arms: []api.Arm{}, Forces: []api.Force{}, Shares: []api.Share{}}
 	if stop := e.Sweep.Stops[row]; stop != nil {
 		f.Gap = stop.Error()
 		return f, nil
 	}
-	sources := st.Shares()
-	for _, s := range sources {
+	for _, s := range p.Shares {
 		f.Shares = append(f.Shares, api.Share{Name: s.Name, Force: newtons(s.Force), Rise: share(s.Rise)})
 	}
-	f.Arms = arms(m, st, e.Sweep.Contact[row], e.Sweep.Tangent[row], sources)
-	f.Forces = forces(e, st, row, sources)
-	f.Because = because(&f, sources, e.Curve.Lift[k], u)
+	f.Arms = arms(&p)
+	f.Forces = forces(e, &p, row)
+	f.Because = because(&f, &p, e.Curve.Lift[k], u)
 	return f, nil
 }
 
@@ -42,17 +43,17 @@ func courses(e *evaluation.Evaluation, st *mechanism.State, row int) []api.LineC
 	m := e.Model.Machine()
 	has := e.Sweep.Stops[row] == nil
 	out := []api.LineCourse{}
-	for i := range lineCount(m) {
+	for i, line := range m.Lines() {
 		c := api.LineCourse{Course: places(st.Course(i)), Straight: [][2]api.Place{}}
 		for _, s := range st.Spans(i) {
 			c.Straight = append(c.Straight, [2]api.Place{place(s.From), place(s.To)})
 		}
 		switch {
-		case i < len(m.Ropes) && has:
+		case line.Element != nil:
+			c.Tension = newtons(pull(line.Element, st, i))
+		case has:
 			c.Tension = newtons(e.Sweep.Tension(row, i, mechanism.Lift))
 			c.Slack = c.Tension <= 0
-		case i >= len(m.Ropes):
-			c.Tension = newtons(pull(elementOf(m, i), st, i))
 		}
 		out = append(out, c)
 	}
@@ -74,9 +75,7 @@ func chains(m *mechanism.Machine, st *mechanism.State) []api.Hanging {
 	out := []api.Hanging{}
 	for i := range m.Chains {
 		c := &m.Chains[i]
-		top := st.Pose(c.Link).Point(c.At)
-		foot := top
-		foot.Y = max(c.Floor, top.Y-c.Length)
+		top, foot := sketch.Hanging(st, c)
 		out = append(out, api.Hanging{Name: c.Name, Top: place(top), Foot: place(foot), Heap: foot.Y == c.Floor})
 	}
 	return out

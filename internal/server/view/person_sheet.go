@@ -40,9 +40,9 @@ func PersonSheet(text *Text) api.PersonSheet {
 // entries lists all single values of a sheet.
 func entries(d *sheet.Document) []api.SheetEntry {
 	out := []api.SheetEntry{}
-	for _, path := range d.Paths() {
-		if text := d.Text(path); text != "" {
-			out = append(out, api.SheetEntry{Path: path, Text: text, Line: d.Line(path)})
+	for _, l := range d.Leaves() {
+		if l.Text != "" {
+			out = append(out, api.SheetEntry{Path: l.Path, Text: l.Text, Line: l.Line})
 		}
 	}
 	return out

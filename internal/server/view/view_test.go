@@ -81,7 +81,7 @@ func TestLeverFrames(t *testing.T) {
 // The band of first order: ±4 mm of 400 mm is ±1 % of the force everywhere.
 func TestLeverBand(t *testing.T) {
 	p := preview(t, lever, api.Look{})
-	if p.Band == nil || p.Band.Sampled || p.Band.Phase != api.Holding || p.Band.Narrow.Path != "points.horn.x" {
+	if p.Band == nil || p.Band.Sampled || p.Band.Phase != api.Lifting || p.Band.Narrow.Path != "points.horn.x" {
 		t.Fatalf("%+v", p.Band)
 	}
 	for k := range p.Band.Low {

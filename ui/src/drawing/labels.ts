@@ -16,7 +16,7 @@ export interface PlacedLabel extends Label {
   lead: boolean; // it stands so far off that a line must lead to it
 }
 
-const textHeight = 15; // px, of a line at 13 px
+export const textHeight = 15; // px, of a line at 13 px
 const em = 13;
 
 /** widthOf estimates the width of a label in px: what a face of middling width takes. */
@@ -38,11 +38,16 @@ const away: [number, number, number][] = [10, 22, 44, 70].flatMap((d) =>
 
 /**
  * place sets the labels in order. Each takes the first place that is within
- * the size, off every label before it and off the avoided places; a label with
- * no such place is left out.
+ * the size, off every label before it, off the boxes already written in and off
+ * the avoided places; a label with no such place is left out.
  */
-export function place(labels: readonly Label[], size: Size, avoid: readonly Place[]): PlacedLabel[] {
-  const taken: Box[] = [];
+export function place(
+  labels: readonly Label[],
+  size: Size,
+  avoid: readonly Place[],
+  written: readonly Box[] = [],
+): PlacedLabel[] {
+  const taken: Box[] = [...written];
   const out: PlacedLabel[] = [];
   for (const label of labels) {
     const wide = widthOf(label.text, label.bold);
@@ -50,7 +55,7 @@ export function place(labels: readonly Label[], size: Size, avoid: readonly Plac
       const x = label.at[0] + dx - (dx < -1 ? wide : Math.abs(dx) <= 1 ? wide / 2 : 0);
       const y = label.at[1] + dy + textHeight * 0.35;
       const box: Box = { low: [x - 2, y - textHeight * 0.85], high: [x + wide + 2, y + textHeight * 0.25] };
-      if (!inside(box, size) || taken.some((b) => overlap(b, box)) || avoid.some((p) => holds(box, p))) continue;
+      if (!inside(box, size) || taken.some((b) => crosses(b, box)) || avoid.some((p) => holds(box, p))) continue;
       taken.push(box);
       out.push({ ...label, x, y, lead: d > 30 });
       break;
@@ -59,13 +64,20 @@ export function place(labels: readonly Label[], size: Size, avoid: readonly Plac
   return out;
 }
 
-const inside = (b: Box, s: Size): boolean =>
+export const inside = (b: Box, s: Size): boolean =>
   b.low[0] >= 0 && b.low[1] >= 0 && b.high[0] <= s.width && b.high[1] <= s.height;
 
-const overlap = (a: Box, b: Box): boolean =>
+export const crosses = (a: Box, b: Box): boolean =>
   a.low[0] < b.high[0] && b.low[0] < a.high[0] && a.low[1] < b.high[1] && b.low[1] < a.high[1];
 
 const holds = (b: Box, p: Place): boolean => p[0] > b.low[0] && p[0] < b.high[0] && p[1] > b.low[1] && p[1] < b.high[1];
+
+/** throughout returns places every `gap` px all over the box, for labels to keep off. */
+export function throughout(b: Box, gap = 10): Place[] {
+  const out: Place[] = [];
+  for (let y = b.low[1]; y <= b.high[1]; y += gap) out.push(...along([b.low[0], y], [b.high[0], y], gap));
+  return out;
+}
 
 /** along returns places every `gap` px on the way from a to b, for labels to keep off. */
 export function along(a: Place, b: Place, gap = 10): Place[] {

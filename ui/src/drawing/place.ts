@@ -24,6 +24,12 @@ export function moved(pose: Pose): (p: Place) => Place {
   return (p) => [pose.x + c * p[0] - s * p[1], pose.y + s * p[0] + c * p[1]];
 }
 
+/** back returns the mover that takes places of the given pose to where they are at the measured pose. */
+export function back(pose: Pose): (p: Place) => Place {
+  const turned = moved({ x: 0, y: 0, turn: -pose.turn });
+  return (p) => turned([p[0] - pose.x, p[1] - pose.y]);
+}
+
 /** nearest returns the index of the place nearest to p, or -1 if there is none. */
 export function nearest(places: readonly Place[], p: Place): number {
   let best = -1;

@@ -1,6 +1,7 @@
 /** What went wrong, in a sentence with a cure, and short notices. */
 
 import type { ComponentChildren } from "preact";
+import { useEffect, useRef } from "preact/hooks";
 import type { Problem, SheetProblem } from "../api.ts";
 import { words } from "../words.ts";
 
@@ -9,9 +10,12 @@ export const sentence = (text: string): string =>
   text.charAt(0).toUpperCase() + text.slice(1) + (/[.!?…]$/.test(text) ? "" : ".");
 
 export function TroubleNote({ problem, retry }: { problem: Problem; retry?: () => void }) {
+  const box = useRef<HTMLDivElement>(null);
+  // what was asked for may stand at the other end of the page
+  useEffect(() => box.current?.scrollIntoView({ block: "nearest" }), [problem]);
   const message = problem.code === "refused" && !problem.message ? words.trouble.refused : problem.message;
   return (
-    <div class="note warn" role="alert">
+    <div class="note warn" role="alert" ref={box}>
       <strong>{words.trouble.title}</strong>
       <p>{sentence(message)}</p>
       {retry && (

@@ -1,5 +1,6 @@
 /** A number with a step down and a step up. */
 
+import { useState } from "preact/hooks";
 import { words } from "../words.ts";
 
 export interface StepperProps {
@@ -14,6 +15,7 @@ export interface StepperProps {
 }
 
 export function Stepper({ label, name, unit, value, low, high, step, change }: StepperProps) {
+  const [draft, write] = useState<string | null>(null); // while typing, which a redrawing must not undo
   const to = (v: number) => change(Math.min(high, Math.max(low, Math.round(v / step) * step)));
   const typed = (text: string) => {
     const v = Number(text.replace(",", "."));
@@ -36,8 +38,10 @@ export function Stepper({ label, name, unit, value, low, high, step, change }: S
           type="text"
           inputMode="decimal"
           aria-label={label}
-          value={String(Number(value.toFixed(4)))}
+          value={draft ?? String(Number(value.toFixed(4)))}
+          onInput={(e) => write(e.currentTarget.value)}
           onChange={(e) => {
+            write(null);
             typed(e.currentTarget.value);
             e.currentTarget.value = String(Number(value.toFixed(4)));
           }}

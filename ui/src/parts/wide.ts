@@ -7,7 +7,10 @@ export function useWide(): boolean {
   const [wide, setWide] = useState(() => matchMedia(query).matches);
   useEffect(() => {
     const list = matchMedia(query);
-    const read = () => setWide(list.matches);
+    const read = () => {
+      // A sheet of paper is no narrow screen: what is drawn anew while it is printed comes after the pages are counted.
+      if (!matchMedia("print").matches) setWide(list.matches);
+    };
     list.addEventListener("change", read);
     return () => list.removeEventListener("change", read);
   }, []);

@@ -4,6 +4,7 @@ import { useSignal } from "@preact/signals";
 import { useEffect, useRef } from "preact/hooks";
 import type { Edit, PersonSheet, Problem, Sheet, SheetCard, SheetEntry, SheetProblem } from "../api.ts";
 import { ProblemList, TroubleNote } from "../parts/notes.tsx";
+import { Told } from "../parts/told.tsx";
 import { ask, troubleOf } from "../server/client.ts";
 import { refresh, remove, room, roomTrouble } from "../state/room.ts";
 import { trainee } from "../state/trainee.ts";
@@ -196,19 +197,5 @@ function Entry({ entry, change }: EntryProps) {
         }}
       />
     </label>
-  );
-}
-
-function Told({ title, lines, open = false }: { title: string; lines: readonly string[]; open?: boolean }) {
-  if (!lines.length) return null;
-  return (
-    <details open={open}>
-      <summary>{title}</summary>
-      <ul>
-        {lines.map((l) => (
-          <li key={l}>{l}</li>
-        ))}
-      </ul>
-    </details>
   );
 }

@@ -15,6 +15,7 @@ import type {
   SheetProblem,
   Tempo,
 } from "../api.ts";
+import { bandAbout } from "../drawing/band.ts";
 import { at } from "../drawing/ribbon.ts";
 import { ask, troubleOf } from "../server/client.ts";
 import { Latest } from "../server/latest.ts";
@@ -76,6 +77,7 @@ export class Bench {
   #timer = 0;
   #channel = "BroadcastChannel" in globalThis ? new BroadcastChannel("steelyard") : null;
   #line = new Line();
+  #measured: Preview | null = null; // the latest with an error band
   #quick = new Latest<Quick, Preview>(
     (question) => this.#line.ask(question.ask),
     (answer, question) => this.#tried(answer, question),
@@ -294,6 +296,7 @@ export class Bench {
     }
     batch(() => {
       this.problems.value = answer.problems;
+      this.#measured = answer.band ? answer : null;
       if (answer.curve || !this.settled.value) this.settled.value = answer;
       else this.settled.value = { ...this.settled.value, text: answer.text, problems: answer.problems };
       if (!this.edits.value.length) this.trial.value = null;
@@ -306,7 +309,12 @@ export class Bench {
       if (answer.problems.length || this.problems.value.length) this.problems.value = answer.problems;
       // what has not been asked for is as it was
       const structure = answer.structure ?? this.settled.value?.structure ?? null;
-      if (answer.curve) this.trial.value = { ...answer, structure };
+      const measured = this.#measured;
+      if (answer.band) this.#measured = answer;
+      const band =
+        answer.band ??
+        (measured?.band && answer.curve ? bandAbout(measured.band, measured.curve!, answer.curve) : null);
+      if (answer.curve) this.trial.value = { ...answer, structure, band };
     });
     if (quick) painted(quick.since);
   }

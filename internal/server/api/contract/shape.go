@@ -76,7 +76,7 @@ func embedded(t reflect.Type) []reflect.Type {
 	return out
 }
 
-// fields returns t's own fields; embedded ones are left out.
+// own returns t's own fields; embedded ones are left out.
 func (s *shapes) own(t reflect.Type) []field {
 	var out []field
 	for i := range t.NumField() {

@@ -1,63 +1,62 @@
 /** Moment arms, the line of gravity, and forces as arrows. */
 
 import type { Arm, Force } from "../../api.ts";
+import { type LengthText, lengthTexts, type Measured } from "../../drawing/lengths.ts";
 import { head, segment } from "../../drawing/path.ts";
 import { add, distance, length, lerp, type Place, sub, times, unit } from "../../drawing/place.ts";
 import { onScreen } from "../../drawing/view.ts";
 import { lengthText } from "../../units.ts";
 import type { Stage } from "./stage.ts";
 
-const roomForLength = 46; // px, of an arm along which its length can be written
+/** Laid is a moment arm on the screen, px, and where its length is written. */
+export interface LaidArm extends Measured {
+  arm: Arm;
+  acts: Place;
+  length: LengthText | null;
+}
 
-/** Arms draws each arm from its axis square to the line its force acts along, with its length. */
-export function Arms({ stage, kinds }: { stage: Stage; kinds: ReadonlySet<string> }) {
+/** armsOf lays the arms of the kinds wanted, from the axis square to the line the force acts along. */
+export function armsOf(stage: Stage, kinds: ReadonlySet<string>): LaidArm[] {
+  const arms = stage.frame.arms
+    .filter((a) => kinds.has(a.kind))
+    .map((arm) => {
+      const at = (p: Place): Place => onScreen(stage.view, p);
+      const [axis, foot, acts] = [at(arm.axis), at(arm.foot), at(arm.acts)];
+      const beyond = add(foot, times(unit(sub(foot, acts)), 14));
+      return { arm, axis, foot, acts, beyond, text: lengthText(stage.units, arm.length) };
+    })
+    .filter((a) => distance(a.axis, a.foot) >= 2);
+  const lengths = lengthTexts(arms, stage.size);
+  return arms.map((a, i) => ({ ...a, length: lengths[i]! }));
+}
+
+export function Arms({ arms }: { arms: readonly LaidArm[] }) {
   return (
     <g class="arms">
-      {stage.frame.arms
-        .filter((a) => kinds.has(a.kind))
-        .map((a) => (
-          <OneArm arm={a} stage={stage} key={`${a.kind} ${a.name}`} />
-        ))}
+      {arms.map((a) => (
+        <OneArm laid={a} key={`${a.arm.kind} ${a.arm.name}`} />
+      ))}
     </g>
   );
 }
 
-function OneArm({ arm, stage }: { arm: Arm; stage: Stage }) {
-  const [axis, foot, acts] = [arm.axis, arm.foot, arm.acts].map((p) => onScreen(stage.view, p)) as [
-    Place,
-    Place,
-    Place,
-  ];
-  const long = distance(axis, foot);
-  if (long < 2) return null;
-  const beyond = add(foot, times(unit(sub(foot, acts)), 14));
+function OneArm({ laid }: { laid: LaidArm }) {
+  const { axis, foot, acts, beyond, length } = laid;
   return (
-    <g class={`arm ${arm.kind}-arm`}>
+    <g class={`arm ${laid.arm.kind}-arm`}>
       <path class="line-of-force" d={segment(acts, beyond)} />
       <path class="lever" d={segment(axis, foot)} />
       <path class="tip" d={head(axis, foot, 8) + head(foot, axis, 8)} />
-      {long > roomForLength ? (
-        <ArmLength at={lerp(axis, foot, 0.5)} along={sub(foot, axis)} text={lengthText(stage.units, arm.length)} />
-      ) : (
-        <text class="halo beside" x={beyond[0] + 6} y={beyond[1] + 14}>
-          {lengthText(stage.units, arm.length)}
+      {length && (
+        <text
+          class="halo"
+          transform={`translate(${length.at[0].toFixed(1)} ${length.at[1].toFixed(1)}) rotate(${length.turn.toFixed(1)})`}
+          dy="0.35em"
+        >
+          {laid.text}
         </text>
       )}
     </g>
-  );
-}
-
-function ArmLength({ at, along, text }: { at: Place; along: Place; text: string }) {
-  let turn = (Math.atan2(along[1], along[0]) * 180) / Math.PI;
-  if (Math.abs(turn) > 90) turn -= Math.sign(turn) * 180;
-  return (
-    <text
-      class="halo"
-      transform={`translate(${at[0].toFixed(1)} ${at[1].toFixed(1)}) rotate(${turn.toFixed(1)})`}
-      dy="-5"
-    >
-      {text}
-    </text>
   );
 }
 

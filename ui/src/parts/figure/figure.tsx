@@ -1,12 +1,13 @@
 /** The side view: the machine where it stands, the load ribbon along its contact's path, and what explains it. */
 
 import type { Body, Frame } from "../../api.ts";
-import { along, type Label, place } from "../../drawing/labels.ts";
+import { along, type Label, place, throughout } from "../../drawing/labels.ts";
 import { edge } from "../../drawing/ribbon.ts";
 import { onScreen } from "../../drawing/view.ts";
+import { stackOnScreen } from "../../drawing/weights.ts";
 import { force, mass } from "../../units.ts";
 import { words } from "../../words.ts";
-import { Arms, Forces, Gravity } from "./arms.tsx";
+import { Arms, armsOf, Forces, Gravity, type LaidArm } from "./arms.tsx";
 import { BodyShape } from "./body.tsx";
 import { Guides, Lines, Links, Pins, Weights, Wheels } from "./machine.tsx";
 import { Can, Here, RibbonShape, ThirdNames } from "./ribbon.tsx";
@@ -27,10 +28,11 @@ const weightOnly: ReadonlySet<string> = new Set(["weight"]);
 
 /** Figure is an SVG group; the svg element about it belongs to whoever shows it. */
 export function Figure({ stage, show, id, trail, body, sticking }: FigureProps) {
-  const arms = new Set<string>();
-  if (show.has("arms") || show.has("loadArm")) arms.add("load");
-  if (show.has("arms") || show.has("contactArm")) arms.add("contact");
-  if (show.has("rope")) arms.add("rope");
+  const kinds = new Set<string>();
+  if (show.has("arms") || show.has("loadArm")) kinds.add("load");
+  if (show.has("arms") || show.has("contactArm")) kinds.add("contact");
+  if (show.has("rope")) kinds.add("rope");
+  const arms = armsOf(stage, kinds);
   return (
     <g class="figure">
       <defs>
@@ -53,11 +55,11 @@ export function Figure({ stage, show, id, trail, body, sticking }: FigureProps) 
       {show.has("ribbon") && <Here laid={stage.laid} position={stage.frame.position} />}
       {show.has("axis") && <Axes stage={stage} />}
       {show.has("travels") && trail && <Travels stage={stage} trail={trail} />}
-      <Arms stage={stage} kinds={arms} />
+      <Arms arms={arms} />
       {show.has("gravity") && <Forces stage={stage} kinds={weightOnly} />}
       {show.has("forces") && <Forces stage={stage} kinds={contactOnly} />}
       <Contact stage={stage} />
-      {show.has("names") && <Names stage={stage} ribbonShown={show.has("ribbon")} />}
+      {show.has("names") && <Names stage={stage} arms={arms} ribbonShown={show.has("ribbon")} />}
     </g>
   );
 }
@@ -73,7 +75,7 @@ function Contact({ stage }: { stage: Stage }) {
 }
 
 /** Names says what the parts are and how large the force is here, at the start and at the end. */
-function Names({ stage, ribbonShown }: { stage: Stage; ribbonShown: boolean }) {
+function Names({ stage, arms, ribbonShown }: { stage: Stage; arms: readonly LaidArm[]; ribbonShown: boolean }) {
   const { laid, drawing, frame, view } = stage;
   const labels: Label[] = [];
   const here = laid.ribbon.force[frame.position];
@@ -90,9 +92,10 @@ function Names({ stage, ribbonShown }: { stage: Stage; ribbonShown: boolean }) {
   );
   if (axis) labels.push({ at: onScreen(view, axis.at), text: words.figure.axis, role: "ink" });
   labels.push({ at: onScreen(view, frame.contact), text: words.figure.contact, role: "person" });
+  const written = arms.flatMap((a) => (a.length ? [a.length.box] : []));
   return (
     <g class="names">
-      {place(labels, stage.size, avoided(stage, ribbonShown)).map((l) => (
+      {place(labels, stage.size, avoided(stage, ribbonShown), written).map((l) => (
         <g key={l.text}>
           {l.lead && <path class="lead" d={`M${l.at[0]} ${l.at[1]}L${l.x > l.at[0] ? l.x : l.x + 8} ${l.y - 4}`} />}
           <text class={`halo ${l.role}${l.bold ? " bold" : ""}`} x={l.x} y={l.y}>
@@ -111,6 +114,9 @@ function avoided(stage: Stage, ribbonShown: boolean) {
     const at = screen(stage, i);
     return link.pieces.flatMap(([a, b]) => along(at(a), at(b)));
   });
+  for (const w of stage.drawing.weights.filter((each) => each.stack)) {
+    out.push(...throughout(stackOnScreen(w, screen(stage, w.on)(w.at), stage.view.scale)));
+  }
   for (const a of stage.frame.arms) out.push(...along(onScreen(stage.view, a.axis), onScreen(stage.view, a.foot)));
   if (!ribbonShown) return out;
   const { laid } = stage;

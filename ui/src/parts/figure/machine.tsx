@@ -4,7 +4,7 @@ import type { Line, Pin, Weight, Wheel } from "../../api.ts";
 import { bracket, polygon, polyline, segment } from "../../drawing/path.ts";
 import type { Place } from "../../drawing/place.ts";
 import { onScreen } from "../../drawing/view.ts";
-import { stackBox, stackPlate } from "../../drawing/weights.ts";
+import { stackOnScreen, stackPlate } from "../../drawing/weights.ts";
 import { type Stage, screen } from "./stage.ts";
 
 /** Links draws each moving link as a rounded bar along its pieces. */
@@ -142,9 +142,8 @@ function OneWeight({ weight, stage }: { weight: Weight; stage: Stage }) {
 }
 
 function Stack({ weight, at, scale }: { weight: Weight; at: Place; scale: number }) {
-  const box = stackBox(weight, [0, 0]);
-  const [left, wide] = [at[0] + box.low[0] * scale, (box.high[0] - box.low[0]) * scale];
-  const tall = (box.high[1] - box.low[1]) * scale;
+  const box = stackOnScreen(weight, at, scale);
+  const [left, wide, tall] = [box.low[0], box.high[0] - box.low[0], box.high[1] - box.low[1]];
   const gap = stackPlate * scale;
   let plates = "";
   for (let y = gap; y < tall - gap / 2; y += gap) plates += segment([left, at[1] + y], [left + wide, at[1] + y]);

@@ -67,18 +67,22 @@ function Choose({ families: all }: { families: Family[] }) {
 }
 
 function Measure({ family }: { family: Family }) {
+  const choice = (
+    <Choice
+      label={words.build.how}
+      options={[
+        { value: "photo", name: words.build.photo },
+        { value: "tape", name: words.build.tape },
+      ]}
+      value={how.value}
+      choose={(v) => (how.value = v as "photo" | "tape")}
+    />
+  );
+  if (how.value === "photo") return <PhotoBuild family={family} how={choice} />;
   return (
     <>
-      <Choice
-        label={words.build.how}
-        options={[
-          { value: "photo", name: words.build.photo },
-          { value: "tape", name: words.build.tape },
-        ]}
-        value={how.value}
-        choose={(v) => (how.value = v as "photo" | "tape")}
-      />
-      {how.value === "photo" ? <PhotoBuild family={family} /> : <TapeBuild family={family} />}
+      {choice}
+      <TapeBuild family={family} />
     </>
   );
 }

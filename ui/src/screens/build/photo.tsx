@@ -1,131 +1,57 @@
-/** Builds a machine from a photo: scale, plumb line, points, cam, numbers, look. */
+/** Builds a machine from a photo, one step at a time: the photo to tap on, the question beside it, and the way on. */
 
-import { useSignal } from "@preact/signals";
-import { useEffect, useRef } from "preact/hooks";
-import type { Family, Pixel, Preview, Problem, Surveyed } from "../../api.ts";
+import type { ComponentChildren } from "preact";
+import { useEffect, useMemo } from "preact/hooks";
+import type { Family } from "../../api.ts";
 import { TroubleNote } from "../../parts/notes.tsx";
-import { ask, troubleOf } from "../../server/client.ts";
-import { units } from "../../state/taste.ts";
-import { lengthText } from "../../units.ts";
 import { words } from "../../words.ts";
-import { type Answers, blank, buildOf, scaleNeeds, surveyOf } from "./answers.ts";
-import { put, usable } from "./build.tsx";
+import type { Answers } from "./answers.ts";
+import { Builder } from "./builder.ts";
+import { ChoosePhoto, PhotoButton } from "./choosephoto.tsx";
 import { BuildPreview, NameField, ValueFields } from "./fields.tsx";
-import { type Mark, PhotoBoard, type PhotoBoardProps } from "./photoboard.tsx";
-import { ScaleFields } from "./scale.tsx";
-import { upload } from "./upload.ts";
+import { NearerStep } from "./nearer.tsx";
+import { PhotoBoard } from "./photoboard.tsx";
+import { CamStep, Errors, PointStep } from "./places.tsx";
+import { ScaleStep } from "./scale.tsx";
+import { boardFor, lastTaken, missing, type StepName } from "./taps.ts";
+import { UprightStep } from "./upright.tsx";
 
-type StepName = keyof typeof words.build.steps;
+interface PhotoBuildProps {
+  family: Family;
+  how: ComponentChildren; // the other way to measure, offered until there is a photo
+}
 
-export function PhotoBuild({ family }: { family: Family }) {
-  const answers = useSignal<Answers>(blank(family, `${words.build.usual}: ${family.name}`));
-  const step = useSignal<StepName>("scale");
-  const surveyed = useSignal<Surveyed | null>(null);
-  const preview = useSignal<Preview | null>(null);
-  const trouble = useSignal<Problem | null>(null);
-  const busy = useSignal(false);
-  const a = answers.value;
-  const change = (part: Partial<Answers>) => (answers.value = { ...answers.value, ...part });
-  const steps: StepName[] = ["scale", "plumb", "points", ...(family.cam ? (["cam"] as const) : []), "values", "done"];
-
-  const guarded = async (work: () => Promise<void>) => {
-    busy.value = true;
-    try {
-      await work();
-      trouble.value = null;
-    } catch (err) {
-      trouble.value = troubleOf(err);
-    } finally {
-      busy.value = false;
-    }
-  };
-  const measure = async () => {
-    surveyed.value = await ask("POST /api/survey", { in: surveyOf(answers.value) });
-  };
-  const look = async () => {
-    await measure();
-    const build = buildOf(family, answers.value, surveyed.value!, words.build.measured);
-    preview.value = await ask("POST /api/families/{id}", { path: { id: family.id }, in: build });
-    usable(preview.value);
-  };
-  const turn = (by: 1 | -1) =>
-    guarded(async () => {
-      const to = steps[steps.indexOf(step.value) + by]!;
-      if (by > 0 && step.value === "scale") {
-        await measure(); // a scale that cannot be is told at once
-        if (surveyed.value?.ambiguous && !answers.value.near) return; // the next question is which side was nearer
-      }
-      if (to === "done") await look();
-      step.value = to;
-    });
-  const keep = () =>
-    guarded(async () => {
-      const { photo } = answers.value;
-      const survey = surveyOf(answers.value);
-      await put(usable(preview.value!), (id) =>
-        ask("PUT /api/sheets/{id}/backdrop", { path: { id }, in: { photo: photo!.id, survey } }),
-      );
-    });
-
-  const at = step.value;
+export function PhotoBuild({ family, how }: PhotoBuildProps) {
+  const builder = useMemo(() => new Builder(family), [family.id]);
+  const at = builder.step.value;
+  useEffect(() => () => builder.forget(), []);
   useEffect(() => document.getElementById("content")?.scrollTo(0, 0), [at]);
 
-  if (!a.photo) {
-    const take = (file: File) =>
-      guarded(async () => {
-        change({ photo: await upload(file) });
-      });
-    return <ChoosePhoto take={take} busy={busy.value} trouble={trouble.value} />;
-  }
+  const a = builder.answers.value;
+  if (!a.photo)
+    return (
+      <>
+        {how}
+        <ChoosePhoto take={builder.take} busy={builder.busy.value} trouble={builder.trouble.value} />
+      </>
+    );
+  const surveyed = builder.measure.value?.surveyed ?? null;
   return (
     <>
-      <ol class="progress-steps">
-        {steps.map((s) => (
-          <li aria-current={s === step.value ? "step" : undefined} key={s}>
-            {words.build.steps[s]}
-          </li>
-        ))}
-      </ol>
+      <Progress steps={builder.steps} at={at} />
       <div class="build-grid">
-        {step.value === "done" ? (
+        {at === "done" ? (
           <div>
-            <BuildPreview preview={preview.value} />
+            <BuildPreview preview={builder.preview.value} />
           </div>
         ) : (
-          <PhotoBoard
-            photo={a.photo}
-            {...boardFor(step.value, family, a, change)}
-            {...(step.value === "scale" && surveyed.value?.rim.length ? { rim: surveyed.value.rim } : {})}
-          />
+          <PhotoBoard key={at} photo={a.photo} {...boardFor(at, family, a, surveyed, builder.change)} />
         )}
         <div class="guide">
-          <Guide step={step.value} family={family} answers={a} change={change} surveyed={surveyed.value} />
-          {trouble.value && <TroubleNote problem={trouble.value} />}
-          <div class="row">
-            {step.value !== "scale" && (
-              <button type="button" disabled={busy.value} onClick={() => void turn(-1)}>
-                {words.build.previous}
-              </button>
-            )}
-            {step.value === "done" ? (
-              <button
-                type="button"
-                class="strong"
-                disabled={busy.value || !preview.value?.curve}
-                onClick={() => void keep()}
-              >
-                {words.build.put}
-              </button>
-            ) : (
-              <button
-                type="button"
-                class="strong"
-                disabled={busy.value || missing(step.value, family, a) > 0}
-                onClick={() => void turn(1)}
-              >
-                {step.value === "plumb" && !a.plumb.length ? words.build.skip : words.build.next}
-              </button>
-            )}
+          <Guide builder={builder} />
+          <div class="guide-end">
+            {builder.trouble.value && <TroubleNote problem={builder.trouble.value} />}
+            <Ways builder={builder} />
           </div>
         </div>
       </div>
@@ -133,132 +59,41 @@ export function PhotoBuild({ family }: { family: Family }) {
   );
 }
 
-interface ChoosePhotoProps {
-  take: (file: File) => void;
-  busy: boolean;
-  trouble: Problem | null;
-}
-
-function ChoosePhoto({ take, busy, trouble }: ChoosePhotoProps) {
-  const input = useRef<HTMLInputElement>(null);
+function Progress({ steps, at }: { steps: readonly StepName[]; at: StepName }) {
   return (
-    <div class="empty">
-      <p>{words.build.photoHint}</p>
-      {trouble && <TroubleNote problem={trouble} />}
-      <button type="button" class="strong" disabled={busy} onClick={() => input.current?.click()}>
-        {busy ? words.build.reading : words.build.choosePhoto}
-      </button>
-      <input
-        ref={input}
-        class="unseen"
-        type="file"
-        accept="image/jpeg,image/png,image/*"
-        tabIndex={-1}
-        aria-label={words.build.choosePhoto}
-        onChange={(e) => {
-          const file = e.currentTarget.files?.[0];
-          e.currentTarget.value = "";
-          if (file) take(file);
-        }}
-      />
-    </div>
+    <ol class="progress-steps">
+      {steps.map((s) => (
+        <li aria-current={s === at ? "step" : undefined} key={s}>
+          {words.build.steps[s]}
+        </li>
+      ))}
+    </ol>
   );
 }
 
-/** missing returns how many taps the step still needs. */
-export function missing(step: StepName, family: Family, a: Answers): number {
-  switch (step) {
+/** Guide asks what the step asks. */
+function Guide({ builder }: { builder: Builder }) {
+  const { family, change } = builder;
+  const a = builder.answers.value;
+  const measure = builder.measure.value;
+  switch (builder.step.value) {
     case "scale":
-      return Math.max(0, scaleNeeds(a.scale)[0] - a.scaleTaps.length);
-    case "plumb":
-      return a.plumb.length === 1 ? 1 : 0;
-    case "points":
-      return family.points.filter((p, i) => !p.optional && !a.points[i]).length;
-    case "cam":
-      return a.cam.length ? Math.max(0, (family.cam?.least ?? 0) - a.cam.length) : 0;
-  }
-  return 0;
-}
-
-type Change = (part: Partial<Answers>) => void;
-
-/** listed lets taps fill and move a plain list. */
-function listed(taps: Pixel[], most: number, name: (i: number) => string, set: (taps: Pixel[]) => void) {
-  return {
-    marks: taps.map((at, i): Mark => ({ at, name: name(i) })),
-    more: taps.length < most,
-    place: (at: Pixel) => set([...taps, at]),
-    move: (i: number, at: Pixel) => set(taps.map((old, k) => (k === i ? at : old))),
-  };
-}
-
-const mostCam = 60;
-
-/** boardFor returns what taps on the photo mean in the step. */
-function boardFor(step: StepName, family: Family, a: Answers, change: Change): Omit<PhotoBoardProps, "photo"> {
-  const number = (i: number) => String(i + 1);
-  switch (step) {
-    case "scale": {
-      const join = a.scale === "line" ? "line" : "round";
-      return { ...listed(a.scaleTaps, scaleNeeds(a.scale)[1], number, (scaleTaps) => change({ scaleTaps })), join };
-    }
-    case "plumb":
-      return { ...listed(a.plumb, 2, number, (plumb) => change({ plumb })), join: "line" };
-    case "cam":
-      return { ...listed(a.cam, mostCam, number, (cam) => change({ cam })), join: "round" };
-  }
-  const tapped = a.points.flatMap((at, i) => (at ? [{ i, at, name: family.points[i]!.name }] : []));
-  const next = a.points.indexOf(null);
-  const set = (i: number, at: Pixel) => change({ points: a.points.map((old, k) => (k === i ? at : old)) });
-  return {
-    marks: tapped,
-    more: step === "points" && next >= 0,
-    place: (at) => set(next, at),
-    move: (k, at) => set(tapped[k]!.i, at),
-  };
-}
-
-interface GuideProps {
-  step: StepName;
-  family: Family;
-  answers: Answers;
-  change: Change;
-  surveyed: Surveyed | null;
-}
-
-function Guide({ step, family, answers: a, change, surveyed }: GuideProps) {
-  switch (step) {
-    case "scale":
-      return <ScaleFields answers={a} change={change} ambiguous={surveyed?.ambiguous ?? false} />;
-    case "plumb":
       return (
         <>
-          <h2>{words.build.steps.plumb}</h2>
-          <p>{words.build.plumbHint}</p>
-          <label class="check">
-            <input type="checkbox" checked={a.mirror} onChange={() => change({ mirror: !a.mirror })} />
-            {words.build.mirror}
-          </label>
-          <TakeBack count={a.plumb.length} back={() => change({ plumb: a.plumb.slice(0, -1) })} />
-          <ul>
-            {surveyed?.words.map((w) => (
-              <li key={w}>{w}</li>
-            ))}
-          </ul>
+          <ScaleStep answers={a} change={change} />
+          <div class="row">
+            <PhotoButton label={words.build.anotherPhoto} take={builder.take} busy={builder.busy.value} />
+          </div>
         </>
       );
+    case "near":
+      return <NearerStep sides={builder.sides.value} answers={a} change={change} />;
+    case "upright":
+      return <UprightStep answers={a} change={change} />;
     case "points":
-      return <PointQuestions family={family} answers={a} change={change} />;
+      return <PointStep family={family} answers={a} measure={measure} />;
     case "cam":
-      return (
-        <>
-          <h2>{family.cam!.ask}</h2>
-          <p>{family.cam!.hint}</p>
-          <p class="faint">{words.build.camHint(family.cam!.least)}</p>
-          <p role="status">{words.build.camCount(a.cam.length)}</p>
-          <TakeBack count={a.cam.length} back={() => change({ cam: a.cam.slice(0, -1) })} />
-        </>
-      );
+      return <CamStep family={family} answers={a} measure={measure} />;
     case "values":
       return (
         <>
@@ -267,70 +102,53 @@ function Guide({ step, family, answers: a, change, surveyed }: GuideProps) {
         </>
       );
     case "done":
-      return <Errors family={family} answers={a} surveyed={surveyed} />;
+      return measure && <Errors family={family} measure={measure} />;
   }
 }
 
-function TakeBack({ count, back }: { count: number; back: () => void }) {
+const tapped: readonly StepName[] = ["scale", "upright", "points", "cam"];
+
+/** skips reports whether the step would be left without an answer. */
+const skips = (at: StepName, a: Answers): boolean =>
+  (at === "upright" && !a[a.upright].length) || (at === "cam" && !a.cam.length);
+
+/** Ways leads back, takes a tap back, and leads on. */
+function Ways({ builder }: { builder: Builder }) {
+  const at = builder.step.value;
+  const a = builder.answers.value;
+  const busy = builder.busy.value;
+  const back = lastTaken(at, a);
   return (
     <div class="row">
-      <button type="button" disabled={!count} onClick={back}>
-        {words.build.again}
-      </button>
-    </div>
-  );
-}
-
-function PointQuestions({ family, answers: a, change }: { family: Family; answers: Answers; change: Change }) {
-  const next = a.points.indexOf(null);
-  const asked = next >= 0 ? family.points[next] : undefined;
-  const last = a.points.map((p) => p !== null).lastIndexOf(true);
-  return (
-    <>
-      {asked && (
-        <div role="status">
-          <h2>{asked.ask}</h2>
-          <p>
-            {asked.hint} {asked.optional && <span class="faint">({words.build.optional})</span>}
-          </p>
-        </div>
+      {at !== "scale" && (
+        <button type="button" disabled={busy} onClick={() => void builder.turn(-1)}>
+          {words.build.previous}
+        </button>
       )}
-      <ul class="asked">
-        {family.points.map((p, i) => (
-          <li key={p.name}>
-            <span>{p.name}</span>
-            <span class="faint">{a.points[i] ? "✓" : i === next ? words.build.tapNext : ""}</span>
-          </li>
-        ))}
-      </ul>
-      <TakeBack count={last + 1} back={() => change({ points: a.points.map((p, i) => (i === last ? null : p)) })} />
-    </>
-  );
-}
-
-/** Errors tells how far each measured point may be off. */
-function Errors({ family, answers: a, surveyed }: { family: Family; answers: Answers; surveyed: Surveyed | null }) {
-  let k = 0;
-  const rows = family.points.flatMap((p, i) => {
-    const place = a.points[i] ? surveyed?.places[k++] : undefined;
-    return place ? [{ name: p.name, plus: Math.max(...place.plus) }] : [];
-  });
-  return (
-    <>
-      <h2>{words.build.steps.done}</h2>
-      <ul class="asked">
-        {rows.map((r) => (
-          <li key={r.name}>
-            <span>{r.name}</span>
-            <span>{words.build.error(lengthText(units.value, r.plus))}</span>
-          </li>
-        ))}
-      </ul>
-      <ul>
-        {surveyed?.words.map((w) => (
-          <li key={w}>{w}</li>
-        ))}
-      </ul>
-    </>
+      {tapped.includes(at) && (
+        <button type="button" disabled={!back} onClick={() => back && builder.change(back)}>
+          {words.build.again}
+        </button>
+      )}
+      {at === "done" ? (
+        <button
+          type="button"
+          class="strong"
+          disabled={busy || !builder.preview.value?.curve}
+          onClick={() => void builder.keep()}
+        >
+          {words.build.put}
+        </button>
+      ) : (
+        <button
+          type="button"
+          class="strong"
+          disabled={busy || missing(at, builder.family, a) > 0}
+          onClick={() => void builder.turn(1)}
+        >
+          {skips(at, a) ? words.build.skip : words.build.next}
+        </button>
+      )}
+    </div>
   );
 }

@@ -3,8 +3,9 @@
 import { useSignal } from "@preact/signals";
 import { useEffect, useRef } from "preact/hooks";
 import type { Photo, Pixel } from "../../api.ts";
-import { polygon, polyline } from "../../drawing/path.ts";
-import type { Place } from "../../drawing/place.ts";
+import { place, widthOf } from "../../drawing/labels.ts";
+import { polygon, polyline, segment } from "../../drawing/path.ts";
+import { add, type Place } from "../../drawing/place.ts";
 import { fit, onGround, onScreen, panned, pinched, type Size, type View, within, zoomed } from "../../drawing/view.ts";
 import { fingers, type Grip, type Touched } from "../../parts/pointers.ts";
 import { useSize } from "../../parts/size.ts";
@@ -15,13 +16,19 @@ import { Loupe } from "../machine/loupe.tsx";
 export interface Mark {
   at: Pixel;
   name: string;
+  quiet?: boolean; // its name is read out, not written: there are many, close together
+}
+
+/** Outline is drawn over the photo: what was tapped, joined, or what was found. */
+export interface Outline {
+  at: Pixel[];
+  closed: boolean;
 }
 
 export interface PhotoBoardProps {
   photo: Photo;
   marks: Mark[];
-  join?: "line" | "round"; // how the marks are joined
-  rim?: Pixel[]; // of the plate that was found
+  outlines: Outline[];
   more: boolean; // another mark may be placed
   place: (at: Pixel) => void;
   move: (i: number, at: Pixel) => void;
@@ -36,13 +43,13 @@ const up = (p: Pixel | Place): Place => [p[0], -p[1]];
 export function PhotoBoard(props: PhotoBoardProps) {
   const [ref, size] = useSize<HTMLDivElement>();
   return (
-    <div class="photo-board" ref={ref}>
+    <div class="photo-board" ref={ref} style={{ "--shape": `${props.photo.width} / ${props.photo.height}` }}>
       {size && size.height > 40 && <Drawn {...props} size={size} />}
     </div>
   );
 }
 
-function Drawn({ photo, marks, join, rim, more, place, move, size }: PhotoBoardProps & { size: Size }) {
+function Drawn({ photo, marks, outlines, more, place: put, move, size }: PhotoBoardProps & { size: Size }) {
   const svg = useRef<SVGSVGElement>(null);
   const camera = useSignal<View | null>(null);
   const held = useSignal<{ at: Pixel; touch: boolean } | null>(null);
@@ -75,7 +82,7 @@ function Drawn({ photo, marks, join, rim, more, place, move, size }: PhotoBoardP
         },
         end() {
           held.value = null;
-          if (near < 0) place(now);
+          if (near < 0) put(now);
         },
         cancel() {
           held.value = null;
@@ -91,7 +98,6 @@ function Drawn({ photo, marks, join, rim, more, place, move, size }: PhotoBoardP
 
   const corner = onScreen(view, [0, 0]);
   const shown = marks.map((m) => onScreen(view, up(m.at)));
-  const joined = join === "line" ? polyline(shown) : join === "round" && shown.length > 2 ? polygon(shown) : "";
   const turn = (e: WheelEvent) => {
     e.preventDefault();
     const box = svg.current!.getBoundingClientRect();
@@ -116,8 +122,9 @@ function Drawn({ photo, marks, join, rim, more, place, move, size }: PhotoBoardP
             width={photo.width * view.scale}
             height={photo.height * view.scale}
           />
-          <Trace d={joined} />
-          {rim && <Trace d={polygon(rim.map((p) => onScreen(view, up(p))))} />}
+          {outlines.map((o, i) => (
+            <Trace d={(o.closed ? polygon : polyline)(o.at.map((p) => onScreen(view, up(p))))} key={i} />
+          ))}
           {marks.map((m, i) => (
             <PhotoMark
               mark={m}
@@ -126,6 +133,7 @@ function Drawn({ photo, marks, join, rim, more, place, move, size }: PhotoBoardP
               key={`${i} ${m.name}`}
             />
           ))}
+          <Names marks={marks} shown={shown} size={size} />
           {held.value && (
             <circle
               class="photo-line"
@@ -137,18 +145,43 @@ function Drawn({ photo, marks, join, rim, more, place, move, size }: PhotoBoardP
         </g>
         {held.value?.touch && <Loupe at={onScreen(view, up(held.value.at))} size={size} of="photo-figure" />}
       </svg>
-      <p class="photo-hint">{words.build.nearerHint}</p>
+      {more && !marks.length && !camera.value && <p class="photo-hint">{words.build.nearerHint}</p>}
       {camera.value && (
         <button type="button" class="fit" onClick={() => (camera.value = null)}>
           {words.machine.fit}
         </button>
       )}
       {more && (
-        <button type="button" class="unseen-until-focus" onClick={() => place([photo.width / 2, photo.height / 2])}>
+        <button type="button" class="unseen-until-focus" onClick={() => put([photo.width / 2, photo.height / 2])}>
           {words.build.middle}
         </button>
       )}
     </>
+  );
+}
+
+const ringed: Place[] = [
+  [0, 0],
+  [9, 0],
+  [-9, 0],
+  [0, 9],
+  [0, -9],
+]; // px, what a mark covers, for names to keep off
+
+function Names({ marks, shown, size }: { marks: Mark[]; shown: Place[]; size: Size }) {
+  const labels = marks.flatMap((m, i) => (m.quiet ? [] : [{ at: shown[i]!, text: m.name, role: "mark", bold: true }]));
+  const covered = shown.flatMap((p) => ringed.map((r) => add(p, r)));
+  return (
+    <g class="photo-names" aria-hidden="true">
+      {place(labels, size, covered).map((l) => (
+        <g key={l.text}>
+          {l.lead && <path d={segment(l.at, [l.x + (l.x < l.at[0] ? widthOf(l.text, true) : 0), l.y - 4])} />}
+          <text x={l.x} y={l.y}>
+            {l.text}
+          </text>
+        </g>
+      ))}
+    </g>
   );
 }
 
@@ -177,9 +210,6 @@ function PhotoMark({ mark, at, nudge }: { mark: Mark; at: Place; nudge: (by: Pla
       <circle class="reach" cx={at[0]} cy={at[1]} r={22} />
       <circle class="ring" cx={at[0]} cy={at[1]} r={7} />
       <circle class="dot" cx={at[0]} cy={at[1]} r={7} />
-      <text x={at[0] + 11} y={at[1] - 9}>
-        {mark.name}
-      </text>
     </g>
   );
 }

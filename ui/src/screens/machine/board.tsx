@@ -13,6 +13,7 @@ import { useSize } from "../../parts/size.ts";
 import type { Bench } from "../../state/bench.ts";
 import { kept, units } from "../../state/taste.ts";
 import { trainee } from "../../state/trainee.ts";
+import { fixed } from "../../units.ts";
 import { words } from "../../words.ts";
 import { Backdrop } from "./backdrop.tsx";
 import { HandleMarks } from "./handlemarks.tsx";
@@ -58,7 +59,7 @@ function Drawn({ bench, size }: { bench: Bench; size: Size }) {
   const handles = useMemo(
     () => (structure && drawing && frame ? handlesOf(structure, drawing, frame) : []),
     [structure, drawing, frame],
-  );
+  ).filter((h) => !fitted || onPicture(fitted, size, h.at));
 
   const touched = useRef<Touched>(null!);
   touched.current = touching({ bench, view, fitted, handles, camera, held });
@@ -105,7 +106,7 @@ function Drawn({ bench, size }: { bench: Bench; size: Size }) {
             {...(person?.sticking !== null && person?.sticking !== undefined ? { sticking: person.sticking } : {})}
           />
         </g>
-        {mode.value === "alter" && <HandleMarks bench={bench} handles={handles} held={held} view={view} />}
+        {mode.value === "alter" && <HandleMarks bench={bench} handles={handles} held={held} view={view} size={size} />}
         <LoupeOver held={held} view={view} size={size} />
       </svg>
       {camera.value && (
@@ -113,9 +114,15 @@ function Drawn({ bench, size }: { bench: Bench; size: Size }) {
           {words.machine.fit}
         </button>
       )}
-      <Rule view={view} perNewton={scales.perNewton} />
+      <Rule view={view} perNewton={scales.perNewton} lean={drawing.lean} />
     </>
   );
+}
+
+/** onPicture reports whether a place can be seen: a seat with nobody on it may be far from all that is drawn. */
+function onPicture(fitted: View, size: Size, p: Place): boolean {
+  const [x, y] = onScreen(fitted, p);
+  return x > 0 && y > 0 && x < size.width && y < size.height;
 }
 
 /** LoupeOver shows the loupe while a finger holds something; the figure itself is not drawn anew for it. */
@@ -124,8 +131,8 @@ function LoupeOver({ held, view, size }: { held: ReadonlySignal<Held | null>; vi
   return <Loupe at={onScreen(view, held.value.to)} size={size} of="machine-figure" />;
 }
 
-/** Rule tells the scale of lengths and of the ribbon's width. */
-function Rule({ view, perNewton }: { view: View; perNewton: number }) {
+/** Rule tells the scale of lengths and of the ribbon's width, and from where one looks. */
+function Rule({ view, perNewton, lean }: { view: View; perNewton: number; lean: number }) {
   const u = units.value;
   const long = u.imperial ? 12 * 0.0254 : 0.2;
   const newtons = u.imperial ? 50 * u.force.perUnit : 100;
@@ -139,8 +146,18 @@ function Rule({ view, perNewton }: { view: View; perNewton: number }) {
         <rect width={Math.max(4, newtons * perNewton)} height="8" />
       </svg>
       {u.imperial ? "50 lbf" : "100 N"}
+      {leanText(lean) && <span>{leanText(lean)}</span>}
     </p>
   );
+}
+
+const upright = 3; // degrees within which a leaning plane is called upright, or level
+
+/** leanText says from where a machine is seen that does not move in an upright plane. */
+function leanText(lean: number): string {
+  const degrees = Math.abs((lean * 180) / Math.PI);
+  if (degrees < upright) return "";
+  return degrees > 90 - upright ? words.figure.fromAbove : words.figure.leaning(fixed(degrees, 0));
 }
 
 interface Touching {

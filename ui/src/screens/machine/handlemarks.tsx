@@ -1,7 +1,7 @@
 /** The handles of what can be moved: rings under a finger, buttons for the keyboard. */
 
 import type { Signal } from "@preact/signals";
-import { onScreen, type View } from "../../drawing/view.ts";
+import { onScreen, type Size, type View } from "../../drawing/view.ts";
 import type { Bench } from "../../state/bench.ts";
 import { units } from "../../state/taste.ts";
 import { lengthText } from "../../units.ts";
@@ -24,20 +24,21 @@ interface Props {
   handles: Handle[];
   held: Signal<Held | null>;
   view: View;
+  size: Size;
 }
 
-export function HandleMarks({ bench, handles, held, view }: Props) {
+export function HandleMarks({ bench, handles, held, view, size }: Props) {
   return (
     <g class="handles">
       {handles.map((h) => (
         <Mark bench={bench} handle={h} held={held} view={view} key={h.key} />
       ))}
-      {held.value && <Reading held={held.value} view={view} />}
+      {held.value && <Reading held={held.value} view={view} size={size} />}
     </g>
   );
 }
 
-function Mark({ bench, handle, held, view }: Omit<Props, "handles"> & { handle: Handle }) {
+function Mark({ bench, handle, held, view }: Omit<Props, "handles" | "size"> & { handle: Handle }) {
   const mine = held.value?.handle.key === handle.key ? held.value : null;
   const place = mine?.to ?? handle.at;
   const at = onScreen(view, place);
@@ -80,12 +81,13 @@ function Mark({ bench, handle, held, view }: Omit<Props, "handles"> & { handle: 
   );
 }
 
-/** Reading tells where the held point is. */
-function Reading({ held, view }: { held: Held; view: View }) {
+/** Reading tells where the held point is, on the side that has room for it. */
+function Reading({ held, view, size }: { held: Held; view: View; size: Size }) {
   const at = onScreen(view, held.to);
+  const left = at[0] > size.width / 2;
   const u = units.value;
   return (
-    <text class="halo reading" x={at[0] + 14} y={at[1] - 14}>
+    <text class="halo reading" x={at[0] + (left ? -14 : 14)} y={at[1] - 14} text-anchor={left ? "end" : "start"}>
       {held.handle.name} {lengthText(u, held.to[0])}, {lengthText(u, held.to[1])}
     </text>
   );

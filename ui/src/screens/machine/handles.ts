@@ -1,6 +1,7 @@
 /** What of a machine can be taken hold of, and the edit that moving it makes. */
 
 import type { Drawing, Edit, Frame, Structure } from "../../api.ts";
+import { linkOf } from "../../drawing/carried.ts";
 import { moved, type Place } from "../../drawing/place.ts";
 
 export interface Handle {
@@ -13,15 +14,13 @@ export interface Handle {
 
 /** handlesOf lists the points and traced cam vertices where they are in the frame. */
 export function handlesOf(s: Structure, d: Drawing, f: Frame): Handle[] {
-  const linkOf = (name: string): number => d.links.findIndex((l) => l.name === name);
   const place = (link: number, p: Place): Place => (f.poses[link] ? moved(f.poses[link]!)(p) : p);
   const points = s.points.map((p): Handle => {
-    const link = p.fixed ? 0 : linkOf(p.links.find((name) => linkOf(name) > 0) ?? "");
     return {
       key: `point ${p.name}`,
       name: p.name,
       kind: "point",
-      at: place(Math.max(0, link), p.at),
+      at: place(linkOf(p, d), p.at),
       edit: (to, driver) => ({ point: { point: p.name, to, driver } }),
     };
   });

@@ -1,36 +1,39 @@
 /** A machine: its drawing with the load ribbon, its curve, and what decides. */
 
 import { signal } from "@preact/signals";
-import { useEffect, useMemo } from "preact/hooks";
+import { useEffect, useMemo, useState } from "preact/hooks";
 import { BackLink } from "../../parts/backlink.tsx";
 import { Choice } from "../../parts/choice.tsx";
 import { Menu } from "../../parts/menu.tsx";
-import { Notice, ProblemList, TroubleNote } from "../../parts/notes.tsx";
+import { Notice, ProblemList } from "../../parts/notes.tsx";
 import { PersonPicker } from "../../parts/personpicker.tsx";
 import { Tabs } from "../../parts/tabs.tsx";
 import { useWide } from "../../parts/wide.ts";
-import { Bench } from "../../state/bench.ts";
+import type { Bench } from "../../state/bench.ts";
 import { Player } from "../../state/player.ts";
 import { remove } from "../../state/room.ts";
 import { go, write } from "../../state/route.ts";
 import { pounds } from "../../state/taste.ts";
 import { trainee } from "../../state/trainee.ts";
+import { SafeBench } from "../../state/unkept.ts";
 import { words } from "../../words.ts";
 import { Board, type Mode, mode } from "./board.tsx";
 import { ConflictDialog } from "./conflict.tsx";
 import { CurveView } from "./curve.tsx";
+import { HistoryDialog } from "./history.tsx";
 import { MeasurePane } from "./measure.tsx";
 import { PersonPane } from "./person.tsx";
 import { SetPane } from "./set.tsx";
 import { SheetPane } from "./sheet.tsx";
 import { StrokeBar } from "./stroke.tsx";
+import { Trouble } from "./trouble.tsx";
 import { WhyPane } from "./why.tsx";
 
 type Tab = "curve" | "person" | "set" | "measure" | "why" | "sheet";
 const tab = signal<Tab>("curve");
 
 export function MachineScreen({ id }: { id: string }) {
-  const bench = useMemo(() => new Bench(id), [id]);
+  const bench = useMemo(() => new SafeBench(id), [id]);
   const player = useMemo(() => new Player(bench), [bench]);
   useEffect(
     () => () => {
@@ -48,19 +51,10 @@ export function MachineScreen({ id }: { id: string }) {
       for (const stop of stops) stop();
     };
   }, [bench]);
-  const trouble = bench.trouble.value;
   return (
     <div class="machine-screen" onKeyDown={(e) => shortcut(e, bench)}>
       <Head bench={bench} />
-      {trouble && (
-        <TroubleNote
-          problem={trouble.code === "not found" ? { ...trouble, message: words.trouble.gone } : trouble}
-          retry={() => {
-            bench.trouble.value = null;
-            void bench.open();
-          }}
-        />
-      )}
+      <Trouble bench={bench} />
       <div class="machine-left">
         <Mends bench={bench} />
         <Board bench={bench} />
@@ -98,6 +92,13 @@ function Head({ bench }: { bench: Bench }) {
     if (!sheet || !confirm(words.machine.removeSure(name))) return;
     if (await remove(sheet.id, sheet.revision)) go({ screen: "room" });
   };
+  const [past, setPast] = useState(false);
+  const show = (button: HTMLElement) => {
+    const menu = button.closest("details");
+    menu?.querySelector("summary")?.focus(); // the dialog gives the focus back there
+    if (menu) menu.open = false;
+    setPast(true);
+  };
   return (
     <div class="machine-head" data-saving={bench.saving.value ? "yes" : "no"}>
       <BackLink to={{ screen: "room" }} label={words.machine.back} />
@@ -125,11 +126,15 @@ function Head({ bench }: { bench: Bench }) {
           <a class="button" href={write({ screen: "compare", ids: [bench.id] })}>
             {words.machine.compare}
           </a>
+          <button type="button" onClick={(e) => show(e.currentTarget)}>
+            {words.history.open}
+          </button>
           <button type="button" onClick={() => void leave()}>
             {words.machine.remove}
           </button>
         </Menu>
       </div>
+      {past && <HistoryDialog bench={bench} close={() => setPast(false)} />}
     </div>
   );
 }
@@ -175,7 +180,7 @@ function Mends({ bench }: { bench: Bench }) {
   );
 }
 
-function Right({ bench }: { bench: Bench }) {
+function Right({ bench }: { bench: SafeBench }) {
   const wide = useWide();
   const all = words.machine.tabs;
   const tabs: { value: Tab; name: string }[] = [

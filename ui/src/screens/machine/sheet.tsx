@@ -1,21 +1,23 @@
 /** The sheet as text, with what needs mending told by line. */
 
-import { useState } from "preact/hooks";
+import { useEffect } from "preact/hooks";
 import { ProblemList } from "../../parts/notes.tsx";
-import type { Bench } from "../../state/bench.ts";
+import type { SafeBench } from "../../state/unkept.ts";
 import { words } from "../../words.ts";
 
-export function SheetPane({ bench }: { bench: Bench }) {
+export function SheetPane({ bench }: { bench: SafeBench }) {
   const stored = bench.sheet.value?.text ?? "";
-  // the text and the revision it was begun from: what others store meanwhile must not be lost
-  const [draft, setDraft] = useState<{ text: string; from: number } | null>(null);
+  // what is written stays until it stands stored, whatever happens on the way
+  const draft = bench.draft.value?.text === stored ? null : bench.draft.value;
   const text = draft?.text ?? stored;
-  const changed = draft !== null && draft.text !== stored;
-  const keep = () => {
-    if (!draft) return;
-    bench.rewrite(draft.text, draft.from);
-    setDraft(null);
+  const write = (next: string) => {
+    // from the revision it was begun from: what others store meanwhile must not be lost
+    bench.draft.value = { text: next, from: draft?.from ?? bench.sheet.value?.revision ?? 0 };
   };
+  const conflict = bench.conflict.value;
+  useEffect(() => {
+    if (conflict) bench.draft.value = null; // the conflict has the text now
+  }, [bench, conflict]);
   return (
     <div class="pane-body sheet-pane">
       <p class="faint">{words.sheet.lead}</p>
@@ -31,29 +33,32 @@ export function SheetPane({ bench }: { bench: Bench }) {
         autocomplete="off"
         rows={24}
         value={text}
-        onInput={(e) =>
-          setDraft({ text: e.currentTarget.value, from: draft?.from ?? bench.sheet.value?.revision ?? 0 })
-        }
+        onInput={(e) => write(e.currentTarget.value)}
       />
       <div class="row">
-        <button type="button" class="strong" disabled={!changed} onClick={keep}>
+        <button
+          type="button"
+          class="strong"
+          disabled={!draft}
+          onClick={() => draft && bench.rewrite(draft.text, draft.from)}
+        >
           {words.sheet.keep}
         </button>
-        <button type="button" disabled={!changed} onClick={() => bench.trySheet(text)}>
+        <button type="button" disabled={!draft} onClick={() => bench.trySheet(text)}>
           {words.sheet.try}
         </button>
         <button
           type="button"
-          disabled={!changed}
+          disabled={!draft}
           onClick={() => {
-            setDraft(null);
+            bench.draft.value = null;
             bench.drop();
           }}
         >
           {words.sheet.restore}
         </button>
         <span class="faint" role="status">
-          {changed ? words.sheet.changed : words.sheet.same}
+          {draft ? words.sheet.changed : words.sheet.same}
         </span>
       </div>
     </div>

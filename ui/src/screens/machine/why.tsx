@@ -4,6 +4,7 @@ import { useSignal } from "@preact/signals";
 import { useEffect, useRef } from "preact/hooks";
 import type { Preview, Problem, Progress, Readings } from "../../api.ts";
 import { TroubleNote } from "../../parts/notes.tsx";
+import { Told } from "../../parts/told.tsx";
 import { troubleOf, watch } from "../../server/client.ts";
 import type { Bench } from "../../state/bench.ts";
 import { units } from "../../state/taste.ts";
@@ -34,9 +35,9 @@ export function WhyPane({ bench }: { bench: Bench }) {
       <CurveTable bench={bench} />
       {structure && (
         <>
-          <Lines title={words.why.understood} lines={structure.understood} />
-          <Lines title={words.why.assumed} lines={structure.assumed} />
-          <Lines title={words.why.missing} lines={structure.missing} />
+          <Told title={words.why.understood} lines={structure.understood} />
+          <Told title={words.why.assumed} lines={structure.assumed} />
+          <Told title={words.why.missing} lines={structure.missing} />
         </>
       )}
       <section class="care">
@@ -48,20 +49,6 @@ export function WhyPane({ bench }: { bench: Bench }) {
         </ul>
       </section>
     </div>
-  );
-}
-
-function Lines({ title, lines }: { title: string; lines: readonly string[] }) {
-  if (!lines.length) return null;
-  return (
-    <details>
-      <summary>{title}</summary>
-      <ul>
-        {lines.map((l) => (
-          <li key={l}>{l}</li>
-        ))}
-      </ul>
-    </details>
   );
 }
 

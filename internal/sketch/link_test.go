@@ -1,4 +1,4 @@
-package view
+package sketch
 
 import (
 	"testing"
@@ -19,15 +19,15 @@ func TestSkeletonIsBarAndBracket(t *testing.T) {
 		},
 		Contact: mechanism.Contact{Link: 2, At: planar.Vec{X: 1}},
 	}
-	got := skeleton(m, 1)
+	got := Skeleton(m, 1)
 	want := [][2]planar.Vec{{{}, {X: 1}}, {{X: 0.5}, {X: 0.5, Y: 0.25}}}
 	if len(got) != len(want) || got[0] != want[0] || got[1] != want[1] {
 		t.Errorf("got %v, want %v", got, want)
 	}
-	if n := len(attached(m, 1)); n != 4 {
+	if n := len(Places(m, 1)); n != 4 {
 		t.Errorf("%d places on the bar, want 4", n)
 	}
-	if alone := skeleton(m, 2); len(alone) != 0 {
+	if alone := Skeleton(m, 2); len(alone) != 0 {
 		t.Errorf("a link with one place: %v", alone)
 	}
 }

@@ -1,0 +1,134 @@
+/** The curves of a comparison on one axis, and what chooses among them. */
+
+import type { Comparison, Phase } from "../../api.ts";
+import { axesOf, Chart, Legend, type Series } from "../../parts/chart.tsx";
+import { Choice } from "../../parts/choice.tsx";
+import { PersonPicker } from "../../parts/personpicker.tsx";
+import { units } from "../../state/taste.ts";
+import { trainee } from "../../state/trainee.ts";
+import { fixed } from "../../units.ts";
+import { words } from "../../words.ts";
+import { jointsOf, quantity } from "./quantity.ts";
+import { over, ownPeak, phase, place, shown } from "./state.ts";
+
+const numbers = (column: readonly (number | null)[]): number[] => column.map((f) => f ?? Number.NaN);
+
+export function Curves({ comparison: c }: { comparison: Comparison }) {
+  const u = units.value;
+  const q = quantity(c);
+  const xs = q.byShare ? c.share : c.travel;
+  const series: Series[] = c.items.flatMap((item, i) => {
+    const ys = numbers(q.column(item));
+    return ys.some((y) => !Number.isNaN(y)) ? [{ name: item.label, look: `series-${i + 1}`, x: xs, y: ys }] : [];
+  });
+  const at = Math.round(place.value * (xs.length - 1));
+  const readings = series.map((s) => (Number.isNaN(s.y[at]) ? null : (s.y[at] ?? null)));
+  const sizes = series.map((s) => s.y.filter((y) => !Number.isNaN(y)).sort((a, b) => Math.abs(a) - Math.abs(b)));
+  const most =
+    1.3 *
+    Math.max(
+      ...sizes.map((l) => Math.min(Math.abs(l.at(-1)!), 3 * Math.abs(l[Math.floor(0.9 * (l.length - 1))]!))),
+      1e-9,
+    );
+  return (
+    <>
+      {series.length > 0 && (
+        <>
+          <Chart
+            series={series}
+            band={null}
+            cursor={{ x: xs[at] ?? 0, readings }}
+            length={xs.at(-1) ?? 1}
+            most={most}
+            x={q.byShare ? { perUnit: 0.01, unit: "%", title: words.compare.axisShare } : axesOf(u).x}
+            y={q.axis}
+            label={words.compare.title}
+            scrub={(share) => {
+              place.value = share;
+            }}
+          />
+          <input
+            type="range"
+            min="0"
+            max="100"
+            value={Math.round(place.value * 100)}
+            aria-label={words.machine.scrub}
+            onInput={(e) => {
+              place.value = Number(e.currentTarget.value) / 100;
+            }}
+          />
+          <Legend
+            entries={series.map((s, i) => ({
+              name: s.name,
+              look: s.look,
+              reading: readings[i] === null ? "–" : `${fixed(readings[i]! / q.axis.perUnit, 0)} ${q.axis.unit}`,
+            }))}
+          />
+        </>
+      )}
+      <Tools comparison={c} />
+    </>
+  );
+}
+
+function Tools({ comparison: c }: { comparison: Comparison }) {
+  const measures = [
+    { value: "force", name: words.compare.force },
+    { value: "effort", name: words.compare.effort },
+    ...jointsOf(c).map((j) => ({ value: j, name: words.compare.moment(j) })),
+  ];
+  return (
+    <div class="compare-tools">
+      <PersonPicker />
+      {trainee.value && (
+        <label class="compared-setting">
+          <span>{words.compare.measure}</span>
+          <select
+            value={shown.value}
+            onChange={(e) => {
+              shown.value = e.currentTarget.value;
+            }}
+          >
+            {measures.map((m) => (
+              <option value={m.value} key={m.value}>
+                {m.name}
+              </option>
+            ))}
+          </select>
+        </label>
+      )}
+      <Choice
+        label={words.compare.over}
+        options={[
+          { value: "share", name: words.compare.share },
+          { value: "travel", name: words.compare.travel },
+        ]}
+        value={over.value}
+        choose={(v) => {
+          over.value = v as "share" | "travel";
+        }}
+      />
+      <Choice
+        label={words.compare.phase}
+        options={[
+          { value: "lifting", name: words.phases.lifting },
+          { value: "lowering", name: words.phases.lowering },
+        ]}
+        value={phase.value}
+        choose={(v) => {
+          phase.value = v as Phase;
+        }}
+      />
+      <label class="check">
+        <input
+          type="checkbox"
+          checked={ownPeak.value}
+          onChange={() => {
+            ownPeak.value = !ownPeak.value;
+          }}
+        />
+        {words.compare.normal}
+      </label>
+    </div>
+  );
+}
