@@ -15,6 +15,9 @@ import {
   xAt,
   yAt,
 } from "../drawing/chart.ts";
+import { widthOf } from "../drawing/labels.ts";
+import { polygon } from "../drawing/path.ts";
+import { above, middleOf } from "../drawing/ribbon.ts";
 import type { Range } from "../drawing/ticks.ts";
 import type { Size } from "../drawing/view.ts";
 import { fixed, type Units } from "../units.ts";
@@ -27,6 +30,7 @@ export interface Series {
   look: string; // class: "lift", "lower", "hold", "before", "series-1", …
   x: number[];
   y: number[];
+  beyond?: (most: number) => string; // says that it runs off the top, in words; most as in the series
 }
 
 /** Axis tells what one of the axes shows: so many of what the series hold make one of its unit. */
@@ -40,6 +44,7 @@ export interface ChartProps {
   series: Series[]; // the first is the one that is read
   band: { low: number[]; high: number[] } | null; // of the first
   crosses?: { x: number; y: number }[]; // measured
+  diamond?: { x: number; y: number } | null; // the sticking point
   cursor: { x: number; readings: (number | null)[] }; // a reading for each series that is read there
   length: number; // of the x axis, as in the series
   most: number; // to which the y axis goes at most, as in the series
@@ -147,6 +152,15 @@ function Drawn(props: ChartProps & { size: Size }) {
         const [px, py] = [xAt(axes, c.x / props.x.perUnit), yAt(axes, c.y / perForce)];
         return <path class="cross" d={`M${px - 5} ${py - 5}l10 10M${px - 5} ${py + 5}l10 -10`} key={`${c.x} ${c.y}`} />;
       })}
+      {props.diamond && (
+        <path
+          class="sticking"
+          d={diamond(xAt(axes, props.diamond.x / props.x.perUnit), yAt(axes, props.diamond.y / perForce), 7)}
+        />
+      )}
+      {shown.map((s) => (
+        <Beyond axes={axes} series={s} perForce={perForce} key={s.name} />
+      ))}
       <Cursor
         axes={axes}
         x={props.cursor.x / props.x.perUnit}
@@ -154,6 +168,29 @@ function Drawn(props: ChartProps & { size: Size }) {
         unit={props.y.unit}
       />
     </svg>
+  );
+}
+
+const diamond = (x: number, y: number, r: number): string =>
+  polygon([
+    [x, y - r],
+    [x + r, y],
+    [x, y + r],
+    [x - r, y],
+  ]);
+
+/** Beyond says at the top edge that a series runs off it. */
+function Beyond({ axes, series, perForce }: { axes: Axes; series: Series; perForce: number }) {
+  const top = axes.y[1];
+  const k = series.beyond && middleOf(above(series.y, top));
+  if (k === undefined) return null;
+  const text = series.beyond!(top * perForce);
+  const half = widthOf(text) / 2;
+  const x = Math.max(axes.box.left + half, Math.min(axes.box.right - half, xAt(axes, series.x[k]!)));
+  return (
+    <text class={`beyond halo ${series.look}`} x={x} y={axes.box.top + 13}>
+      {text}
+    </text>
   );
 }
 
@@ -246,6 +283,8 @@ export function Legend({ entries }: { entries: { name: string; look: string; rea
           <svg width="30" height="10" aria-hidden="true">
             {e.look === "cross" ? (
               <path class="cross" d="M10 0l10 10M10 10l10 -10" />
+            ) : e.look === "sticking" ? (
+              <path class="sticking" d={diamond(15, 5, 5)} />
             ) : e.look === "chart-band" ? (
               <rect class="legend-band" x="1" y="1" width="28" height="8" />
             ) : (

@@ -34,6 +34,7 @@ export function PersonPane({ bench }: { bench: Bench }) {
             mass(units.value, person.maximum.load),
             mass(units.value, person.maximum.low),
             mass(units.value, person.maximum.high),
+            person.maximum.atMost,
           )}
         </p>
       )}
@@ -64,13 +65,21 @@ function EffortChart({ bench, person }: { bench: Bench; person: PersonOnMachine 
   const travel = (bench.shown.value?.person ? bench.shown.value : bench.settled.value)?.curve?.travel;
   if (!travel) return null;
   const k = at(travel, bench.share.value);
-  const joints = person.joints.filter((j) => j.effort.some((e) => e !== null)).slice(0, 5);
+  const joints = person.joints.filter((j) => works(j)).slice(0, 5);
   const series: Series[] = [
     { name: words.person.hardest, look: "lift", x: travel, y: numbers(person.effort) },
-    ...joints.map((j, i): Series => ({ name: j.joint, look: `series-${i + 2}`, x: travel, y: numbers(j.effort) })),
+    ...joints.map((j, i): Series => ({ name: j.joint, look: `series-${i + 2}`, x: travel, y: tested(j) })),
+    ...joints.flatMap((j, i): Series[] =>
+      j.guess.some(Boolean)
+        ? [{ name: `${j.joint}, ${words.person.guess}`, look: `series-${i + 2} guess`, x: travel, y: guessed(j) }]
+        : [],
+    ),
   ];
   const band = bandOf(joints, person, travel.length);
-  const percentAt = (column: (number | null)[]): string => (column[k] == null ? "–" : percent(column[k]!));
+  const percentAt = (effort: number | null | undefined, guess?: boolean): string => {
+    if (effort === null || effort === undefined) return "–";
+    return guess ? words.person.guessed(percent(effort)) : percent(effort);
+  };
   return (
     <>
       <Chart
@@ -78,7 +87,7 @@ function EffortChart({ bench, person }: { bench: Bench; person: PersonOnMachine 
         band={band}
         cursor={{ x: travel[k] ?? 0, readings: [person.effort[k] ?? null] }}
         length={travel.at(-1) ?? 0}
-        most={Math.max(...numbers(person.effort).filter((e) => !Number.isNaN(e)), 0.5) * 1.6}
+        most={mostEffort(joints)}
         {...axesOfEffort(units.value)}
         label={words.person.effortLabel(person.name)}
         scrub={(share) => {
@@ -87,17 +96,37 @@ function EffortChart({ bench, person }: { bench: Bench; person: PersonOnMachine 
       />
       <Legend
         entries={[
-          { name: words.person.hardest, look: "lift", reading: percentAt(person.effort) },
+          { name: words.person.hardest, look: "lift", reading: percentAt(person.effort[k]) },
           ...joints.map((j, i) => ({
             name: j.weak ? `${j.joint} *` : j.joint,
             look: `series-${i + 2}`,
-            reading: percentAt(j.effort),
+            reading: percentAt(j.effort[k], j.guess[k]),
           })),
+          ...(series.some((s) => s.look.includes("guess")) ? [{ name: words.person.guess, look: "guess" }] : []),
         ]}
       />
       {joints.some((j) => j.weak) && <p class="faint small">* {words.person.weak}</p>}
     </>
   );
+}
+
+const leastEffort = 0.05; // from which a joint is asked for something worth a line
+
+const works = (j: JointColumn): boolean => j.effort.some((e) => e !== null && e >= leastEffort);
+
+/** tested returns a joint's effort where its strength is known, and NaN elsewhere. */
+const tested = (j: JointColumn): number[] => numbers(j.effort.map((e, k) => (j.guess[k] ? null : e)));
+
+/** guessed returns a joint's effort where its strength is a guess, with the positions beside so that the lines meet. */
+const guessed = (j: JointColumn): number[] =>
+  numbers(j.effort.map((e, k) => (j.guess[k - 1] || j.guess[k] || j.guess[k + 1] ? e : null)));
+
+/** mostEffort is to where the chart goes: well above what is known, and above the guesses, but not to any height. */
+function mostEffort(joints: readonly JointColumn[]): number {
+  const greatest = (of: (j: JointColumn) => number[]): number =>
+    Math.max(0, ...joints.flatMap(of).filter((e) => !Number.isNaN(e)));
+  const known = 1.6 * Math.max(0.5, greatest(tested));
+  return Math.max(known, Math.min(1.05 * greatest(guessed), 2 * known));
 }
 
 /** bandOf returns the band of the hardest joint at each position. */
