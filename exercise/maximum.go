@@ -57,8 +57,8 @@ func (p *Prediction) ForRepetitions(n int) (middle float64, band profile.Interva
 	return load * (1/e + 1/z) / 2, profile.Interval{Low: low / max(e, z), High: high / min(e, z)}, true
 }
 
-// predict finds the maximum by halving: the greatest effort at the direction
-// chosen for each load passes 1 once going up, see TestEffortPassesOnce. It
+// predict finds the maximum: the greatest effort at the direction chosen for
+// each load passes 1 once going up, see TestEffortPassesOnce. It
 // holds for a slow lift: neither speed nor inertia counts.
 func (r *Result) predict(sw *mechanism.Sweep) *Prediction {
 	p := &Prediction{}
@@ -109,7 +109,7 @@ func (r *Result) doubtful(p *Prediction, force func(i int, load float64) float64
 			st.rehold(load / r.Setup.Limbs())
 		}
 		x, z := st.solve(f, r.Direction)
-		if z <= 1+predictTolerance {
+		if z <= 1+2*predictTolerance {
 			continue
 		}
 		beyond++
@@ -124,8 +124,8 @@ func (r *Result) doubtful(p *Prediction, force func(i int, load float64) float64
 	p.Untested = float64(beyond) / float64(max(1, len(rows)))
 }
 
-// predictTolerance is the excess of effort taken for rounding of the halving.
-const predictTolerance = 1e-4
+// predictTolerance is the relative error of a predicted load.
+const predictTolerance = 1e-6
 
 // which part of the band of a strength counts.
 type bandPart int
@@ -136,43 +136,38 @@ const (
 	highBand
 )
 
-// atEffortOne returns the greatest load at which no effort passes 1.
+// atEffortOne returns the greatest load at which no effort passes 1: from the
+// greatest there is down to what the worst position bears, until none is worse.
+// Each position is the worst once at most.
 func (r *Result) atEffortOne(part bandPart, force func(i int, load float64) float64, most float64) (load float64, capped bool) {
 	stances, rows := r.stancesWith(part, r.tested)
-	held := r.held()
-	peak := func(load float64) float64 {
-		z := 0.0
-		for k := range stances {
-			st := &stances[k]
-			f := force(rows[k], load)
-			if held {
-				st.rehold(load / r.Setup.Limbs())
-			}
-			if _, e := st.solve(f, r.Direction); e > z {
-				z = e
-			}
-			if z > 1 {
-				break
-			}
+	effort := func(k int, load float64) float64 {
+		st := stances[k]
+		if r.held() {
+			st.rehold(load / r.Setup.Limbs())
 		}
+		_, z := st.solve(force(rows[k], load), r.Direction)
 		return z
 	}
-	if peak(0) > 1 {
-		return 0, false
-	}
-	if peak(most) <= 1 {
-		return most, true
-	}
-	lo, hi := 0.0, most
-	for hi-lo > 1e-6*most*max(1e-3, lo/most) {
-		mid := (lo + hi) / 2
-		if peak(mid) > 1 {
-			hi = mid
-		} else {
-			lo = mid
+	for k := range stances {
+		if effort(k, 0) > 1 {
+			return 0, false
 		}
 	}
-	return lo, false
+	load = most
+	for range stances {
+		worst, greatest := -1, 1.0
+		for k := range stances {
+			if z := effort(k, load); z > greatest {
+				worst, greatest = k, z
+			}
+		}
+		if worst < 0 {
+			break
+		}
+		load = atOne(load, predictTolerance, func(x float64) float64 { return effort(worst, x) })
+	}
+	return load, load == most
 }
 
 // stancesWith returns the stances of the positions that are reached, with a part

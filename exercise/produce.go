@@ -51,7 +51,7 @@ func (r *Result) producibleAt(i int) (f float64, known bool) {
 	if r.held() {
 		bound = MostLoad
 	}
-	x := atOne(bound, func(x float64) float64 { return r.effortUnder(&tested, x) })
+	x := atOne(bound, produceTolerance, func(x float64) float64 { return r.effortUnder(&tested, x) })
 	just := min(x, bound) * (1 - 2*produceTolerance)
 	known = x == 0 || r.effortUnder(&all, just) <= 1
 	if now := r.lifting[i].push.mass; r.held() && !math.IsInf(x, 1) {
@@ -91,15 +91,15 @@ func (c *Column) Hardest() (i int, known bool) {
 	return i, known
 }
 
-// atOne returns where a function, below 1 at nothing, passes 1 for good, to
-// produceTolerance and never above: by regula falsi, as the efforts are nearly
+// atOne returns where a function, below 1 at nothing, passes 1 for good, to a
+// relative tolerance and never above: by regula falsi, as the efforts are nearly
 // linear in the force. The end that stays counts for half, so that both close
 // in.
 //
 // Source: Dowell, M. and Jarratt, P., "A modified regula falsi method for
 // computing the root of an equation", BIT 11 (1971) 168: the Illinois
 // algorithm (from memory).
-func atOne(most float64, effort func(float64) float64) float64 {
+func atOne(most, tolerance float64, effort func(float64) float64) float64 {
 	const rounds = 100 // about ten are needed
 	low, high := effort(0)-1, effort(most)-1
 	if low > 0 {
@@ -110,11 +110,11 @@ func atOne(most float64, effort func(float64) float64) float64 {
 	}
 	lo, hi, stayed := 0.0, most, 0
 	for range rounds {
-		if hi-lo <= produceTolerance*hi || hi < 1e-3 {
+		if hi-lo <= tolerance*hi || hi < 1e-3 {
 			break
 		}
 		mid := lo + (hi-lo)*low/(low-high)
-		mid = min(max(mid, lo*(1+produceTolerance/2)), hi*(1-produceTolerance/2)) // else it may creep to one end
+		mid = min(max(mid, lo*(1+tolerance/2)), hi*(1-tolerance/2)) // else it may creep to one end
 		if z := effort(mid) - 1; z > 0 {
 			hi, high = mid, z
 			if stayed < 0 {

@@ -129,7 +129,7 @@ func TestAtOne(t *testing.T) {
 		{"never", func(float64) float64 { return 0.5 }, math.Inf(1)},
 	} {
 		calls := 0
-		got := atOne(mostForce, func(f float64) float64 { calls++; return row.effort(f) })
+		got := atOne(mostForce, produceTolerance, func(f float64) float64 { calls++; return row.effort(f) })
 		if got != row.want && !(got <= row.want*(1+1e-12) && got >= row.want*(1-1.01*produceTolerance)) {
 			t.Errorf("%s: got %.4f N, want %.4f N or a thousandth less", row.name, got, row.want)
 		}
