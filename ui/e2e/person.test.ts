@@ -36,6 +36,50 @@ describe.each(Object.keys(sizes) as SizeName[])("a person on a %s", (size) => {
     await leave(v);
   });
 
+  test("is told as strong only where strength was measured", async () => {
+    const v = await visit(browser, size, program.address);
+    await v.page.locator(".card").first().waitFor();
+    await v.page.getByRole("combobox", { name: "On it" }).selectOption({ label: "the stroke" });
+    await open(v.page, "Gate squat");
+    // the deep knee was tested by nobody: a bound, dotted, and no line of what she can produce
+    await expect.poll(() => v.page.locator(".can .bound").getAttribute("d")).toMatch(/^M/);
+    const legend = v.page.locator(".curve-view .legend").first();
+    await expect.poll(() => legend.textContent()).toContain("at most, nobody was tested there");
+    expect(await legend.textContent()).toContain("sticking point");
+    expect(await v.page.locator(".curve-view .beyond").first().textContent()).toMatch(/^can: more than \d+\sN$/);
+    await v.page.getByRole("tab", { name: "Person" }).click();
+    const chart = v.page.locator(".prose .plot");
+    await chart.waitFor();
+    expect(await chart.locator(".curve.guess").count()).toBeGreaterThan(0);
+    const joints = v.page.locator(".prose .legend");
+    expect(await joints.textContent()).toContain("a guess");
+    expect(await joints.textContent()).not.toContain("sideways");
+    expect(await v.page.locator(".prose").textContent()).not.toMatch(/\b[01]\.\d\d of what/);
+    await joints.scrollIntoViewIfNeeded();
+    await accessible(v.page);
+    await shot(v, "person-guess");
+    await leave(v);
+  });
+
+  test("is missed on the board, with the setting that helps", async () => {
+    const v = await visit(browser, size, program.address);
+    await v.page.locator(".card").first().waitFor();
+    await v.page.getByRole("combobox", { name: "On it" }).selectOption({ label: "the stroke" });
+    await open(v.page, "Wing lateral raise");
+    const missing = v.page.locator(".missing");
+    await missing.waitFor();
+    expect(await missing.textContent()).toMatch(/^Not reached here: the pad lies \d+ mm off .*\. Set seat to low\.$/);
+    await v.page.getByRole("slider").first().press("End");
+    await expect.poll(() => missing.count()).toBe(0); // there she can be
+    await v.page.getByRole("combobox", { name: "On it" }).selectOption({ label: "the treasurer" });
+    await expect.poll(() => missing.textContent()).toMatch(/reaches the contact at no position.* Set \w+ to \w+\.$/);
+    await accessible(v.page);
+    await shot(v, "person-missing");
+    await v.page.getByRole("combobox", { name: "On it" }).selectOption({ label: "Nobody" });
+    await expect.poll(() => missing.count()).toBe(0);
+    await leave(v);
+  });
+
   test("sorts the room by what fits", async () => {
     const v = await visit(browser, size, program.address);
     await v.page.locator(".card").first().waitFor();

@@ -95,7 +95,7 @@ export function Can({ laid, sticking }: { laid: Laid; sticking: number | undefin
   return (
     <g class="can">
       <path class="outline" d={line(can)} />
-      <path class="outline most" d={line(canMost)} />
+      <path class="bound" d={line(canMost)} />
       {at && (
         <path
           class="sticking"
