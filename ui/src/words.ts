@@ -188,6 +188,7 @@ export const words = {
     sticking: "sticking point",
     missing: (why: string) => `Not reached here: ${why}.`,
     tryThis: (setting: string, value: string) => `Set ${setting} to ${value}.`,
+    unknown: "not known here",
     guess: "dotted: a guess, nobody was tested there",
     guessed: (effort: string) => `${effort}, a guess`,
     off: (why: string) => `Nobody is drawn: ${why}`,

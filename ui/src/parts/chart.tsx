@@ -45,7 +45,7 @@ export interface ChartProps {
   band: { low: number[]; high: number[] } | null; // of the first
   crosses?: { x: number; y: number }[]; // measured
   diamond?: { x: number; y: number } | null; // the sticking point
-  cursor: { x: number; readings: (number | null)[] }; // a reading for each series that is read there
+  cursor: { x: number; readings: (number | null)[]; gap?: string }; // a reading for each series that is read there; what stands for none
   length: number; // of the x axis, as in the series
   most: number; // to which the y axis goes at most, as in the series
   x: Axis;
@@ -166,6 +166,7 @@ function Drawn(props: ChartProps & { size: Size }) {
         x={props.cursor.x / props.x.perUnit}
         ys={props.cursor.readings.map((y) => (y === null ? null : y / perForce))}
         unit={props.y.unit}
+        gap={props.cursor.gap ?? words.chart.gap}
       />
     </svg>
   );
@@ -249,7 +250,15 @@ function Scales({ axes, x, y: yAxis }: { axes: Axes; x: Axis; y: Axis }) {
 }
 
 /** Cursor crosses the curves and reads them; with several the numbers stand in the legend. */
-function Cursor({ axes, x, ys, unit }: { axes: Axes; x: number; ys: (number | null)[]; unit: string }) {
+interface CursorProps {
+  axes: Axes;
+  x: number;
+  ys: (number | null)[];
+  unit: string;
+  gap: string;
+}
+
+function Cursor({ axes, x, ys, unit, gap }: CursorProps) {
   const px = xAt(axes, x);
   const height = (y: number): number => Math.max(axes.box.top, Math.min(axes.box.bottom, yAt(axes, y)));
   return (
@@ -257,14 +266,18 @@ function Cursor({ axes, x, ys, unit }: { axes: Axes; x: number; ys: (number | nu
       <path d={`M${px.toFixed(1)} ${axes.box.top}V${axes.box.bottom}`} />
       {ys.map((y, i) => y !== null && <circle class={`at-${i + 1}`} cx={px} cy={height(y)} r={5} key={i} />)}
       {ys.length === 1 && (
-        <CursorText axes={axes} px={px} y={ys[0] ?? null} py={height(ys[0] ?? axes.y[0])} unit={unit} />
+        <CursorText
+          axes={axes}
+          px={px}
+          py={height(ys[0] ?? axes.y[0])}
+          text={ys[0] === null ? gap : `${fixed(ys[0]!, Math.abs(ys[0]!) < 10 ? 1 : 0)} ${unit}`}
+        />
       )}
     </g>
   );
 }
 
-function CursorText({ axes, px, y, py, unit }: { axes: Axes; px: number; y: number | null; py: number; unit: string }) {
-  const text = y === null ? words.chart.gap : `${fixed(y, Math.abs(y) < 10 ? 1 : 0)} ${unit}`;
+function CursorText({ axes, px, py, text }: { axes: Axes; px: number; py: number; text: string }) {
   const right = px > axes.box.right - 64;
   const above = py > axes.box.top + 26;
   return (

@@ -9,7 +9,7 @@ export function Missing({ bench }: { bench: Bench }) {
   if (!preview?.curve) return null;
   const why = preview.person
     ? preview.person.gap[at(preview.curve.travel, bench.share.value)]
-    : preview.personGap.replace(/^exercise: /, "");
+    : preview.personGap.replace(/^.*at no position: /, ""); // that is told under Person;
   if (!why) return null;
   const help = (preview.person?.helps ?? preview.personHelps)[0];
   return (

@@ -85,7 +85,7 @@ function EffortChart({ bench, person }: { bench: Bench; person: PersonOnMachine 
       <Chart
         series={series}
         band={band}
-        cursor={{ x: travel[k] ?? 0, readings: [person.effort[k] ?? null] }}
+        cursor={{ x: travel[k] ?? 0, readings: [person.effort[k] ?? null], gap: words.person.unknown }}
         length={travel.at(-1) ?? 0}
         most={mostEffort(joints)}
         {...axesOfEffort(units.value)}
