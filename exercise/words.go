@@ -183,7 +183,11 @@ func (r *Result) thirdWords() []string {
 			parts = append(parts, "never "+names[k])
 			continue
 		}
-		parts = append(parts, fmt.Sprintf("%s for %.0f %% of the way at %s", names[k], 100*third.Share, inPercent(third.Mean)))
+		part := fmt.Sprintf("%s for %.0f %% of the way at %s", names[k], 100*third.Share, inPercent(third.Mean))
+		if third.Guess {
+			part += " (in part a guess)"
+		}
+		parts = append(parts, part)
 	}
 	return []string{fmt.Sprintf("The %v: %s (mean effort).", t.Muscle, strings.Join(parts, ", "))}
 }

@@ -523,6 +523,8 @@ export interface MuscleRange {
   share: [number, number, number];
   /** effort there; null where the travel does not come */
   mean: [(number | null), (number | null), (number | null)];
+  /** it rests in part on angles nobody was tested at */
+  guess: [boolean, boolean, boolean];
 }
 
 /** NamedNumber answers a ValueAsk in the unit it asked for. */

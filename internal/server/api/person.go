@@ -56,6 +56,7 @@ type MuscleRange struct {
 	Effort []*float64  `json:"effort"`
 	Share  [3]float64  `json:"share"` // of the travel spent in each third
 	Mean   [3]*float64 `json:"mean"`  // effort there; null where the travel does not come
+	Guess  [3]bool     `json:"guess"` // it rests in part on angles nobody was tested at
 }
 
 // Maximum is the load at which the greatest effort of the stroke becomes 1. A

@@ -149,7 +149,7 @@ func muscleRange(e *evaluation.Evaluation, t *exercise.MuscleThirds) api.MuscleR
 func muscleThirds(t *exercise.MuscleThirds) api.MuscleRange {
 	out := api.MuscleRange{Name: t.Muscle.String(), Length: []*float64{}, Effort: []*float64{}}
 	for i, third := range t.Thirds {
-		out.Share[i] = share(third.Share)
+		out.Share[i], out.Guess[i] = share(third.Share), third.Guess
 		if third.Share > 0 && third.Mean > 0 {
 			out.Mean[i] = finite(third.Mean, share)
 		}

@@ -6,7 +6,7 @@ import { Chart, Legend, type Series } from "../../parts/chart.tsx";
 import { Scroll } from "../../parts/scroll.tsx";
 import type { Bench } from "../../state/bench.ts";
 import { units } from "../../state/taste.ts";
-import { fixed, mass, percent } from "../../units.ts";
+import { mass, percent } from "../../units.ts";
 import { words } from "../../words.ts";
 import { axesOfEffort } from "./effort.ts";
 
@@ -155,6 +155,12 @@ function Helps({ bench, person }: { bench: Bench; person: PersonOnMachine }) {
   );
 }
 
+function meanText(m: MuscleRange, i: number): string {
+  const mean = m.mean[i];
+  if (mean === null || mean === undefined) return m.share[i] ? words.person.unknown : words.person.never;
+  return m.guess[i] ? words.person.guessed(percent(mean)) : percent(mean);
+}
+
 function Muscles({ muscles }: { muscles: readonly MuscleRange[] }) {
   if (!muscles.length) return null;
   return (
@@ -177,8 +183,8 @@ function Muscles({ muscles }: { muscles: readonly MuscleRange[] }) {
             {muscles.map((m) => (
               <tr key={m.name}>
                 <th scope="row">{m.name}</th>
-                {m.mean.map((e, i) => (
-                  <td key={words.thirds[i]}>{e === null ? words.person.never : `${fixed(100 * e, 0)} %`}</td>
+                {m.mean.map((_, i) => (
+                  <td key={words.thirds[i]}>{meanText(m, i)}</td>
                 ))}
               </tr>
             ))}
