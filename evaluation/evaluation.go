@@ -43,6 +43,10 @@ type Evaluation struct {
 	Stroke   *mechanism.Stroke   // nil without a tempo
 	Person   *Meeting            // who is on it; nil for nobody. See Meet
 	Notes    []string            // what the reader should know of the result
+
+	// BandToCome says that the band is missing because there was no time for it
+	// yet, so that words are silent about it.
+	BandToCome bool
 }
 
 // Run evaluates a built machine. It returns an error if the machine cannot be

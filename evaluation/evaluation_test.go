@@ -183,3 +183,56 @@ func TestBandOfLiftingWithFriction(t *testing.T) {
 		}
 	}
 }
+
+// Only a caller that left the band out for good hears of it.
+func TestUnsaid(t *testing.T) {
+	e := run(t, pressSheet, Options{Draws: -1})
+	const said = "The error band was left out"
+	if got := strings.Join(e.Words(Metric{}), " "); !strings.Contains(got, said) {
+		t.Errorf("a report without band does not say so: %s", got)
+	}
+	e.BandToCome = true
+	if got := strings.Join(e.Words(Metric{}), " "); strings.Contains(got, said) {
+		t.Errorf("of a band to come it is said: %s", got)
+	}
+}
+
+// 1 lb = 0.45359237 kg, 1 in = 25.4 mm (NIST SP 811, B.8).
+func TestBeside(t *testing.T) {
+	for _, c := range []struct {
+		text string
+		f    Formatter
+		want string
+	}{
+		{"40 kg", Imperial{}, "40 kg (88 lb)"}, // 88.18
+		{"2.5 kg", Imperial{}, "2.5 kg (5.5 lb)"},
+		{"45 lb", Metric{}, "45 lb (20.4 kg)"},
+		{"160 mm", Imperial{}, "160 mm (6.3 in)"},
+		{"40 kg", Metric{}, "40 kg"},
+		{"45 lb", Imperial{}, "45 lb"},
+		{"middle", Imperial{}, "middle"},
+		{"3", Imperial{}, "3"},
+		{"30 deg", Imperial{}, "30 deg"},
+	} {
+		if got := Beside(c.text, c.f); got != c.want {
+			t.Errorf("%q: got %q, want %q", c.text, got, c.want)
+		}
+	}
+}
+
+func TestSide(t *testing.T) {
+	mirrored := strings.Replace(pressSheet, "travel:", "plane: {mirrored: yes}\ntravel:", 1)
+	for text, want := range map[string]string{
+		pressSheet: "", mirrored: "one side",
+		mirrored + "station: {serves: leg press, seat: axis}\n":   "one leg",
+		mirrored + "station: {serves: chest press, seat: axis}\n": "one arm",
+	} {
+		e := run(t, text, Options{Draws: -1})
+		if got := e.Side(); got != want {
+			t.Errorf("got %q, want %q", got, want)
+		}
+		if told := strings.Contains(e.Words(Metric{})[1], "every force is that of "+want); want != "" && !told {
+			t.Errorf("the second of the words does not say whose the force is: %q", e.Words(Metric{}))
+		}
+	}
+}

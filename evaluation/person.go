@@ -34,7 +34,7 @@ type Meeting struct {
 func (e *Evaluation) Meet(p *sheet.Person) (*Meeting, error) {
 	st, ok := e.Built.Station()
 	if !ok {
-		return nil, fmt.Errorf("%s: its sheet has no station, so nothing tells how a person meets it; add `station:` with what it serves and where the seat is, as in the example", e.Name)
+		return nil, fmt.Errorf("the sheet of %s has no station, so nothing tells how a person meets it; add one with what it serves and where the seat is, as in the example", e.Name)
 	}
 	m := &Meeting{Person: p, Warnings: p.Warnings}
 	var err error

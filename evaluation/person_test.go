@@ -151,7 +151,7 @@ func TestSettingThatWouldHelpIsNamed(t *testing.T) {
 
 func TestMachineWithoutStationIsRefused(t *testing.T) {
 	_, err := run(t, pressSheet, Options{Draws: -1}).Meet(personFrom(t, kicker))
-	if err == nil || !strings.Contains(err.Error(), "add `station:`") {
+	if err == nil || !strings.Contains(err.Error(), "add one with what it serves") {
 		t.Errorf("got %v, want the cure", err)
 	}
 }

@@ -2,9 +2,13 @@ package evaluation
 
 import (
 	"fmt"
+	"math"
+	"slices"
 	"strconv"
 
+	"steelyard/human"
 	"steelyard/profile"
+	"steelyard/quantity"
 )
 
 // Formatter writes quantities, given in SI units, as the reader wants them:
@@ -12,6 +16,7 @@ import (
 type Formatter interface {
 	profile.Formatter
 	Short(metres float64) string
+	System() quantity.System
 }
 
 // Metric writes N, J, kg, cm and m, and short lengths in mm.
@@ -20,11 +25,43 @@ type Metric struct{ profile.Metric }
 // Short writes whole millimetres.
 func (Metric) Short(m float64) string { return strconv.FormatFloat(m*1000, 'f', 0, 64) + " mm" }
 
+// System returns the metric one.
+func (Metric) System() quantity.System { return quantity.Metric }
+
 // Imperial writes lbf, ft·lbf, lb and in.
 type Imperial struct{ profile.Imperial }
 
 // Short writes inches to one decimal.
 func (Imperial) Short(m float64) string { return strconv.FormatFloat(m/0.0254, 'f', 1, 64) + " in" }
+
+// System returns the imperial one.
+func (Imperial) System() quantity.System { return quantity.Imperial }
+
+// Beside returns a text of a sheet, such as a setting's value, with the same
+// quantity behind it as the reader counts it, if it is written in the other
+// system's unit: "40 kg (88 lb)". Other texts are returned as they are.
+func Beside(text string, f Formatter) string {
+	for _, d := range [...]quantity.Dimension{quantity.Mass, quantity.Length, quantity.Force} {
+		q, err := quantity.Parse(text, d, quantity.NoUnit)
+		if err != nil {
+			continue
+		}
+		if u := q.Unit.For(f.System()); u != q.Unit {
+			return fmt.Sprintf("%s (%s %s)", text, short(q.In(u), u), u.Symbol())
+		}
+	}
+	return text
+}
+
+// short writes a number to a tenth; to a whole from 10 up, but for kilograms
+// and inches, which are large units.
+func short(x float64, u quantity.Unit) string {
+	fine := 10.0
+	if math.Abs(x) >= 10 && u != quantity.Kilogram && u != quantity.Inch {
+		fine = 1
+	}
+	return strconv.FormatFloat(math.Round(x*fine)/fine+0, 'f', -1, 64)
+}
 
 // Words says what came out, plain words first: the reading with its doubt, why
 // it is so, the time course, and what else the reader should know.
@@ -38,21 +75,49 @@ func (e *Evaluation) Words(f Formatter) []string {
 		words = append(words, more...)
 	} else {
 		words = append(words, profile.Words(e.Readings[profile.Lifting], f)[1:]...)
-		words = append(words, e.unsaid())
+		words = append(words, e.unsaid()...)
+	}
+	if side := e.Side(); side != "" {
+		words = slices.Insert(words, 1, fmt.Sprintf("Two arms move as mirror images: every force is that of %s.", side))
 	}
 	words = append(words, e.strokeWords(f)...)
-	if e.Built.Machine.Plane.Mirrored {
-		words = append(words, "Two arms move as mirror images; every force is that of one side.")
-	}
 	return append(words, e.Notes...)
 }
 
-// unsaid says why nothing is said about how sure the result is.
-func (e *Evaluation) unsaid() string {
-	if ms, _ := e.measured(); len(ms) > 0 {
-		return "The error band was left out, so nothing is said about how sure this is."
+// Side says whose force every force is on a machine of two mirrored arms: "one
+// arm" or "one leg" by the exercise that its station serves, "one side" without
+// one. It is empty where the force is that of the whole machine.
+func (e *Evaluation) Side() string {
+	if !e.Built.Machine.Plane.Mirrored {
+		return ""
 	}
-	return "No number in the sheet carries a ±, so nothing is said about how sure this is."
+	st, ok := e.Built.Station()
+	switch {
+	case !ok:
+		return "one side"
+	case st.Exercises[0].Limb() == human.Leg:
+		return "one leg"
+	}
+	return "one arm"
+}
+
+// Sided adds to a force whose it is, where it is not the whole machine's.
+func (e *Evaluation) Sided(force string) string {
+	if side := e.Side(); side != "" {
+		return force + " for " + side
+	}
+	return force
+}
+
+// unsaid says why nothing is said about how sure the result is.
+func (e *Evaluation) unsaid() []string {
+	switch ms, _ := e.measured(); {
+	case len(ms) == 0:
+		return []string{"No number in the sheet carries a ±, so nothing is said about how sure this is."}
+	case e.BandToCome:
+		return nil
+	}
+	return []string{"The error band was left out, so nothing is said about how sure this is."}
 }
 
 // samePlace is how far apart two shares of the travel may lie and still be
@@ -98,6 +163,9 @@ func (e *Evaluation) headline(f Formatter) string {
 // that is known.
 func (e *Evaluation) ranged(q profile.Reading, f Formatter) string {
 	force := f.Force(e.Readings[profile.Lifting].Value(q))
+	if q == profile.PeakForce {
+		force = e.Sided(force)
+	}
 	if e.Band == nil {
 		return force
 	}

@@ -135,13 +135,13 @@ func handleRope(m *mechanism.Machine) (rope int, last bool) {
 
 func (st *Station) check(x Exercise) error {
 	if (st.Contact == Pad || st.Contact == Strap) && st.On == NoPart {
-		return errors.New("exercise: the pad bears on no part of the body; say on what, such as `on: shank`")
+		return errors.New("exercise: the pad bears on no part of the body; say in the station on what, such as the shank")
 	}
 	if (st.On == OnShoulders || st.On == OnHips || st.On == OnKnees) && !st.HasFeet {
-		return errors.New("exercise: the station does not say where the feet stand; add `feet:` and a point")
+		return errors.New("exercise: the station does not say where the feet stand; name the point of the feet in it")
 	}
 	if st.On != OnShoulders && st.Anchor == NoAnchor {
-		return errors.New("exercise: nothing says where the body is; add `seat:`, `bench:`, `standing at:` or `hips:` and a point")
+		return errors.New("exercise: nothing says where the body is; name the point of seat, bench, feet or hips in the station")
 	}
 	return nil
 }

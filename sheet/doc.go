@@ -118,7 +118,7 @@
 // was read, limit, cure.
 //
 //	guard.go  tree.go  syntax.go             bytes to a tree of located texts
-//	document.go  paths.go  set.go            the document, and changing one value of it
+//	document.go  paths.go  set.go  grow.go   the document, changing one value of it, adding some
 //	reader.go  fields.go  number.go          reading keys, names and numbers
 //	settings.go  moves.go  steps.go          settings: what they change, what they can be
 //	choose.go                                values put in their places

@@ -49,7 +49,7 @@ func Read(name string, data []byte) (*Document, error) {
 }
 
 // Bytes returns the sheet's text: byte for byte what was read, except for
-// values changed by [Document.Set].
+// what [Document.Set], AddItem and AddKey have changed.
 func (d *Document) Bytes() []byte { return bytes.Clone(d.data) }
 
 // readKind reads the first line, `steelyard: machine 1`.

@@ -76,11 +76,11 @@ func pageOf(e *evaluation.Evaluation, o Options) (*page, error) {
 	u := o.units()
 	words := boundAll(e.Words(u))
 	p := &page{
-		Name: e.Name, Settings: settingsLine(e), Notes: e.Sheet.Notes, Measured: e.Sheet.Measured,
+		Name: e.Name, Settings: settingsLine(e, u), Notes: e.Sheet.Notes, Measured: e.Sheet.Measured,
 		Lead: words[0], Words: words[1:], Person: pagePersonOf(e, u),
 		Travel:        htmlTableOf("Along the travel: force at the contact, lift ratio and effective mass there", travelTable(e, u)),
 		Readings:      htmlTableOf("Read from the curve", readingsTable(e, u)),
-		SettingsTable: htmlTableOf("What can be adjusted", settingsTable(e)),
+		SettingsTable: htmlTableOf("What can be adjusted", settingsTable(e, u)),
 		Measurements:  htmlTableOf("Numbers with their ±", measurementsTable(e, u)),
 		Again:         boundAll(again(e, u)), Exact: bound(takenAsExact(e, u)),
 		Cautions: cautions(e), Footer: footer(o), Assumes: assumes(e),

@@ -55,7 +55,7 @@ type pages struct {
 // curve share what the words leave of the page.
 func (p *pages) first() {
 	p.Title(p.e.Name)
-	p.Text(settingsLine(p.e))
+	p.Text(settingsLine(p.e, p.u))
 	words := p.e.Words(p.u)
 	p.lead(words[0])
 	for _, w := range words[1:] {
@@ -121,7 +121,7 @@ func (p *pages) numbers() {
 }
 
 func (p *pages) sources() {
-	if t := settingsTable(p.e); len(t.Rows) > 0 {
+	if t := settingsTable(p.e, p.u); len(t.Rows) > 0 {
 		p.table("Settings", t)
 	}
 	p.Heading("Measurements")

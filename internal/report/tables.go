@@ -117,10 +117,10 @@ func worded(titles ...string) []draw.Column {
 }
 
 // settingsLine says in one line how the machine is set.
-func settingsLine(e *evaluation.Evaluation) string {
+func settingsLine(e *evaluation.Evaluation, u units) string {
 	var all []string
 	for _, c := range e.Built.Choices {
-		all = append(all, fmt.Sprintf("%s %s", c.Setting, c.Value))
+		all = append(all, fmt.Sprintf("%s %s", c.Setting, evaluation.Beside(c.Value, u)))
 	}
 	if len(all) == 0 {
 		return "Nothing on it can be adjusted."
@@ -129,10 +129,10 @@ func settingsLine(e *evaluation.Evaluation) string {
 }
 
 // settingsTable tells how the machine is set and how else it could be.
-func settingsTable(e *evaluation.Evaluation) draw.Table {
+func settingsTable(e *evaluation.Evaluation, u units) draw.Table {
 	t := draw.Table{Columns: worded("Setting", "Now", "Can be", "Notes")}
 	for _, s := range e.Sheet.Settings {
-		t.Rows = append(t.Rows, []string{s.Name, chosen(e.Built, s.Name), allowed(s), s.Notes})
+		t.Rows = append(t.Rows, []string{s.Name, evaluation.Beside(chosen(e.Built, s.Name), u), allowed(s, u), s.Notes})
 	}
 	return withoutEmpty(t)
 }
@@ -146,11 +146,15 @@ func chosen(b *sheet.Built, setting string) string {
 	return ""
 }
 
-func allowed(s sheet.Setting) string {
-	if len(s.Values) > 0 {
-		return strings.Join(s.Values, ", ")
+func allowed(s sheet.Setting, u units) string {
+	if len(s.Values) == 0 {
+		return evaluation.Beside(s.From, u) + " to " + evaluation.Beside(s.To, u) + " by " + evaluation.Beside(s.Step, u)
 	}
-	return s.From + " to " + s.To + " by " + s.Step
+	var all []string
+	for _, v := range s.Values {
+		all = append(all, evaluation.Beside(v, u))
+	}
+	return strings.Join(all, ", ")
 }
 
 // measurementsTable lists the numbers that carry a ±.

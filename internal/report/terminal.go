@@ -26,7 +26,7 @@ func Terminal(w io.Writer, e *evaluation.Evaluation, columns int, o Options) err
 	t := terminal{columns: min(max(columns, narrowest), widest), bold: o.Bold}
 	u := o.units()
 	t.heading(e.Name)
-	t.text(settingsLine(e))
+	t.text(settingsLine(e, u))
 	t.line("")
 	for _, s := range e.Words(u) {
 		t.text(s)

@@ -110,7 +110,7 @@ func (s *Server) fail(w http.ResponseWriter, r *http.Request, err error) {
 // problemOf puts an error into words for the page.
 func problemOf(err error) (int, api.Problem) {
 	say := func(status int, code api.Code) (int, api.Problem) {
-		return status, api.Problem{Code: code, Message: err.Error()}
+		return status, api.Problem{Code: code, Message: view.Told(err)}
 	}
 	var request *requestError
 	var conflict *conflictError

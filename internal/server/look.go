@@ -2,6 +2,7 @@ package server
 
 import (
 	"context"
+	"errors"
 	"net/http"
 
 	"steelyard/internal/server/api"
@@ -79,11 +80,17 @@ func (s *Server) explain(w http.ResponseWriter, r *http.Request) error {
 
 // readPerson reads a person's sheet.
 func (s *Server) readPerson(w http.ResponseWriter, r *http.Request) error {
-	var in api.Ask
+	var in api.AskPerson
 	if err := read(r, &in); err != nil {
 		return err
 	}
-	text, err := s.text(r.Context(), in)
+	text, err := s.text(r.Context(), api.Ask{Text: in.Text, Sheet: in.Sheet, Edits: in.Edits})
+	if err == nil && in.Strength != nil {
+		text, err = text.WithStrength(*in.Strength)
+	}
+	if err == nil && in.Limit != nil {
+		text, err = text.WithLimit(*in.Limit)
+	}
 	if err != nil {
 		return err
 	}
@@ -101,7 +108,7 @@ func (s *Server) compare(w http.ResponseWriter, r *http.Request) error {
 	var sides []view.Side
 	for _, item := range in.Items {
 		text, err := s.text(r.Context(), api.Ask{Text: item.Text, Sheet: item.Sheet})
-		if err != nil {
+		if err != nil && !errors.Is(err, store.ErrNotFound) { // the others are compared without it
 			return err
 		}
 		sides = append(sides, view.Side{Label: item.Label, Sheet: item.Sheet, Text: text, Settings: item.Settings})

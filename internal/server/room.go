@@ -1,6 +1,7 @@
 package server
 
 import (
+	"errors"
 	"net/http"
 	"slices"
 	"strings"
@@ -24,7 +25,7 @@ func (s *Server) getRoom(w http.ResponseWriter, r *http.Request) error {
 	}
 	who := r.URL.Query().Get("person")
 	person, err := s.person(r.Context(), who)
-	if err != nil {
+	if err != nil && !errors.Is(err, store.ErrNotFound) { // somebody who has gone is nobody
 		return err
 	}
 	room := api.Room{Machines: []api.MachineCard{}, People: []api.SheetCard{}, Rooms: []api.SheetCard{}, Plans: []api.SheetCard{}, Removed: []api.SheetCard{},

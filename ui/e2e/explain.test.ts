@@ -112,7 +112,13 @@ describe.each(Object.keys(sizes) as SizeName[])("an explanation on a %s", (size)
     const v = await visit(browser, size, program.address);
     await toExplanation(v.page, "Bow press");
     const message = v.page.getByRole("textbox", { name: "Text to send" });
-    expect(await message.inputValue()).toContain("Bow press");
+    const text = await message.inputValue();
+    expect(text).toContain("Bow press");
+    expect(text).toContain("every number is for one arm");
+    expect(text).not.toMatch(/left out|lift ratio|\bJ\b/i);
+    expect(await v.page.locator(".explain-scrub output").textContent()).toContain("one arm");
+    await v.page.locator(".message").scrollIntoViewIfNeeded();
+    await shot(v, "explain-message");
     await v.page.getByRole("button", { name: "Copy" }).click();
     await expect.poll(() => v.page.locator(".message [role=status]").textContent()).not.toBe("");
     await leave(v);

@@ -33,8 +33,9 @@ async function stream(v: Visit, handle: string, every: number): Promise<void> {
       buttons: type === "mouseReleased" ? 0 : 1,
       clickCount: 1,
     });
-  await v.page.evaluate(() => performance.clearMeasures());
   await mouse("mousePressed", 0);
+  await new Promise((done) => setTimeout(done, 200)); // a hand takes hold before it moves
+  await v.page.evaluate(() => performance.clearMeasures());
   const sent: Promise<unknown>[] = [];
   for (let k = 1; k <= moves; k++) {
     sent.push(mouse("mouseMoved", k));

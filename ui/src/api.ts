@@ -29,6 +29,16 @@ export interface Ask {
   look: Look;
 }
 
+/** AskPerson reads a person's sheet without storing anything: the text given, or a stored sheet as it stands; with the edits made to it first, and then with what is new put in. */
+export interface AskPerson {
+  text?: string;
+  /** id, if text is left out */
+  sheet?: string;
+  edits?: Edit[];
+  strength?: NewStrength;
+  limit?: NewLimit;
+}
+
 /** Backdrop is a photo laid behind a machine's drawing. */
 export interface Backdrop {
   photo: Photo;
@@ -144,9 +154,13 @@ export interface ComparedCurve {
   byShare: (number | null)[];
   /** N; null beyond its travel */
   byTravel: (number | null)[];
+  /** whose its force is, as in Preview */
+  side: string;
   readings: Readings | null;
   /** why there is no curve */
   trouble: string;
+  /** there is none because the sheet is not stored any more */
+  gone: boolean;
   /** of the person, lifting, by share; empty without one */
   effort: (number | null)[];
   /** of the person, by share */
@@ -554,10 +568,26 @@ export interface Narrowing {
   without: number;
 }
 
+/** NewLimit is how far a joint goes in a motion. */
+export interface NewLimit {
+  motion: string;
+  angle: string;
+}
+
 /** NewSheet stores a text of any kind under a new id. */
 export interface NewSheet {
   text: string;
   look?: Look;
+}
+
+/** NewStrength is a strength that was measured, as a sheet's list has it: a moment, or a force at a distance from the joint. Numbers are texts with their unit and ±, as they are typed. */
+export interface NewStrength {
+  motion: string;
+  angle: string;
+  moment?: string;
+  force?: string;
+  at?: string;
+  how?: string;
 }
 
 /** OutlineAsk asks for the outline of a cam. */
@@ -631,6 +661,8 @@ export interface PersonSheet {
   age: number | null;
   entries: SheetEntry[];
   avoid: string[];
+  /** that a strength or a limit can be of; also if there are problems */
+  motions: string[];
   /** what is unusual */
   warnings: string[];
   /** in plain words */
@@ -740,6 +772,8 @@ export interface Preview {
   settings: Choice[];
   /** 2 if mirrored; forces are of one */
   sides: number;
+  /** whose each force then is: "one arm", "one leg" or "one side"; else empty */
+  side: string;
   curve: Curve | null;
   /** null without any ± */
   band: Band | null;
@@ -1203,7 +1237,7 @@ export interface Routes {
   /** List everything stored. */
   "GET /api/room": { path: {  }; query: { person?: string }; in: void; out: Room };
   /** Bring the demo room back, or take it away. */
-  "POST /api/demo": { path: {  }; query: {  }; in: Demo; out: Room };
+  "POST /api/demo": { path: {  }; query: { person?: string }; in: Demo; out: Room };
   /** Store a new sheet of any kind. */
   "POST /api/sheets": { path: {  }; query: {  }; in: NewSheet; out: Saved };
   /** Get a sheet. */
@@ -1213,7 +1247,7 @@ export interface Routes {
   /** Edit single values of a sheet. */
   "PATCH /api/sheets/{id}": { path: { id: string }; query: {  }; in: Change; out: Saved };
   /** Remove a sheet; it can be brought back. */
-  "DELETE /api/sheets/{id}": { path: { id: string }; query: { revision?: string }; in: void; out: Room };
+  "DELETE /api/sheets/{id}": { path: { id: string }; query: { revision?: string; person?: string }; in: void; out: Room };
   /** Bring a removed sheet back. */
   "POST /api/sheets/{id}/recover": { path: { id: string }; query: {  }; in: void; out: Saved };
   /** Erase a removed sheet and its history for good. */
@@ -1245,7 +1279,7 @@ export interface Routes {
   /** Compare up to six machines or settings. */
   "POST /api/compare": { path: {  }; query: {  }; in: Compare; out: Comparison };
   /** Read a person's sheet, storing nothing. */
-  "POST /api/person": { path: {  }; query: {  }; in: Ask; out: PersonSheet };
+  "POST /api/person": { path: {  }; query: {  }; in: AskPerson; out: PersonSheet };
   /** Present one stroke, step by step. */
   "POST /api/explain": { path: {  }; query: {  }; in: Ask; out: Explanation };
   /** List what a machine can be built from. */
@@ -1263,7 +1297,7 @@ export interface Routes {
   /** Download every sheet and photo as one archive. */
   "GET /api/export.zip": { path: {  }; query: {  }; in: void; out: Blob };
   /** Read an archive; it is taken as a whole or not at all. */
-  "POST /api/import": { path: {  }; query: {  }; in: Blob; out: Room };
+  "POST /api/import": { path: {  }; query: { person?: string }; in: Blob; out: Room };
   /** Get this list as an OpenAPI document. */
   "GET /api/openapi.json": { path: {  }; query: {  }; in: void; out: Blob };
 }

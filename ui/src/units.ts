@@ -49,6 +49,30 @@ export const lengthText = (u: Units, metres: number): string =>
 export const mass = (u: Units, kilograms: number): string =>
   spaced(fixed(kilograms / u.mass.perUnit, kilograms < 10 * u.mass.perUnit ? 1 : 0), u.mass.unit);
 
+/** texts are the units that a sheet's own text may end in, and what one is in SI. */
+const texts: Record<string, { perUnit: number; imperial: boolean; shown: (other: number) => string }> = {
+  kg: { perUnit: 1, imperial: false, shown: (kg) => spaced(short(kg / pound), "lb") },
+  mm: { perUnit: 0.001, imperial: false, shown: (m) => spaced(tenths(m / inch), "in") },
+  cm: { perUnit: 0.01, imperial: false, shown: (m) => spaced(tenths(m / inch), "in") },
+  N: { perUnit: 1, imperial: false, shown: (n) => spaced(short(n / imperial.force.perUnit), "lbf") },
+  lb: { perUnit: pound, imperial: true, shown: (kg) => spaced(tenths(kg), "kg") },
+  in: { perUnit: inch, imperial: true, shown: (m) => spaced(short(m * 1000), "mm") },
+  lbf: { perUnit: pound * standardGravity, imperial: true, shown: (n) => spaced(short(n), "N") },
+};
+
+const tenths = (x: number): string => fixed(x, 1).replace(/\.0$/, "");
+const short = (x: number): string => (Math.abs(x) >= 10 ? fixed(x, 0) : tenths(x));
+
+/**
+ * beside returns a text of the sheet, such as a setting's value, with the same quantity behind it in the reader's
+ * units, if it is written in the other ones: "40 kg (88 lb)". Other texts are returned as they are.
+ */
+export function beside(u: Units, text: string): string {
+  const [, number, unit] = /^(-?\d+(?:\.\d+)?) ?([a-zA-Z]+)$/.exec(text) ?? [];
+  const known = unit ? texts[unit] : undefined;
+  return known && known.imperial !== u.imperial ? `${text} (${known.shown(Number(number) * known.perUnit)})` : text;
+}
+
 /** held returns the mass in kg whose weight is the given force in N. */
 export const held = (newtons: number): number => newtons / standardGravity;
 

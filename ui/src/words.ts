@@ -75,7 +75,7 @@ export const words = {
     axis: "axis",
     contact: "contact",
     fromAbove: "seen from above",
-    leaning: (degrees: string) => `the picture leans ${degrees}° from upright`,
+    leaning: (degrees: string) => `leans ${degrees}°`,
   },
 
   chart: {
@@ -258,7 +258,7 @@ export const words = {
   why: {
     here: "Here",
     shares: "What asks for the force here",
-    readings: "Read from the curve",
+    readings: (side: string) => (side ? `Read from the curve, ${side}` : "Read from the curve"),
     thorough: "Work out the band thoroughly",
     thoroughHint: "2,000 machines within the ± of every measurement; takes some seconds.",
     progress: (done: number, total: number) => `${done} of ${total}`,
@@ -341,10 +341,13 @@ export const words = {
     moment: (joint: string) => `Moment at the ${joint}`,
     normal: "As a share of its own peak",
     axisShare: "share of the travel (%)",
-    axisNormal: "share of its peak (%)",
     first: "compared with",
     words: "In words",
     settings: (label: string) => `Settings of ${label}`,
+    lost: (n: number) =>
+      n === 1
+        ? "One machine is no longer in the room and was left out."
+        : `${n} machines are no longer in the room and were left out.`,
   },
 
   people: {
@@ -359,6 +362,22 @@ export const words = {
     removed: "Remove",
     back: "Removed people can be brought back in the room, under More.",
     refused: "Not kept yet: this has to be mended first",
+    addStrength: "Add a measured strength",
+    addLimit: "Add a limit",
+    motion: "Motion",
+    jointAngle: "Joint angle",
+    measuredAs: "What was measured",
+    moment: "Moment",
+    forceAt: "Force at a distance",
+    force: "Force",
+    distance: "Distance from the joint",
+    how: "How (may be left out)",
+    howHint: "seated, strap on a fixed ring",
+    strengthHint:
+      "One limb, as hard as it may go without pain. A force is pulled square to the limb; the distance runs along it from the joint to the strap. Stop at pain.",
+    goesTo: "Goes as far as",
+    limitHint: "Where a joint goes less far than usual, or further. Write it as the motion turns, from straight.",
+    put: "Put it in the sheet",
   },
 
   build: {

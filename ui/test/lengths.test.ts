@@ -13,7 +13,7 @@ const arm = (axis: Place, foot: Place, text = "500 mm"): Measured => ({
 
 test("a length stands along its arm, on the upper side, readable from the left", () => {
   const [t] = lengthTexts([arm([350, 200], [50, 200])], size);
-  expect(t!.at).toEqual([200, 190]);
+  expect(t!.at).toEqual([200, 187]);
   expect(t!.turn).toBe(0);
   const [steep] = lengthTexts([arm([200, 50], [200, 250])], size);
   expect(Math.abs(steep!.turn)).toBe(90);

@@ -7,7 +7,7 @@ import { event } from "../src/server/client.ts";
 import { Latest } from "../src/server/latest.ts";
 import { matches, sorted } from "../src/state/order.ts";
 import { travelAt } from "../src/state/travel.ts";
-import { fixed, force, imperial, lengthText, mass, metric } from "../src/units.ts";
+import { beside, fixed, force, imperial, lengthText, mass, metric } from "../src/units.ts";
 
 describe("units", () => {
   it("are exact: 1 lb = 0.45359237 kg, 1 in = 25.4 mm, standard gravity 9.80665 m/s²", () => {
@@ -15,6 +15,14 @@ describe("units", () => {
     expect(mass(imperial, 20)).toBe("44\u00a0lb");
     expect(lengthText(imperial, 0.0254 * 17.5)).toBe("17.50\u00a0in");
     expect(lengthText(metric, 0.812)).toBe("812\u00a0mm");
+  });
+  it("stand beside a text of the sheet in the other ones", () => {
+    expect(beside(imperial, "40 kg")).toBe("40 kg (88\u00a0lb)"); // 88.18
+    expect(beside(imperial, "2.5 kg")).toBe("2.5 kg (5.5\u00a0lb)");
+    expect(beside(imperial, "160 mm")).toBe("160 mm (6.3\u00a0in)");
+    expect(beside(metric, "45 lb")).toBe("45 lb (20.4\u00a0kg)");
+    for (const text of ["40 kg", "middle", "3", "30 deg"]) expect(beside(metric, text)).toBe(text);
+    for (const text of ["45 lb", "middle", "3", "30 deg"]) expect(beside(imperial, text)).toBe(text);
   });
   it("write a true minus, and none before nought", () => {
     expect(fixed(-3.06, 1)).toBe("\u22123.1");

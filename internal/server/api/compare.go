@@ -32,8 +32,10 @@ type ComparedCurve struct {
 	Settings  []Choice        `json:"settings"`
 	ByShare   []*float64      `json:"byShare"`  // N
 	ByTravel  []*float64      `json:"byTravel"` // N; null beyond its travel
+	Side      string          `json:"side"`     // whose its force is, as in Preview
 	Readings  *Readings       `json:"readings"`
 	Trouble   string          `json:"trouble"`   // why there is no curve
+	Gone      bool            `json:"gone"`      // there is none because the sheet is not stored any more
 	Effort    []*float64      `json:"effort"`    // of the person, lifting, by share; empty without one
 	Joints    []ComparedJoint `json:"joints"`    // of the person, by share
 	PersonGap string          `json:"personGap"` // why the person is not on it

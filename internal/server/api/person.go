@@ -104,6 +104,35 @@ type Fit struct {
 	Trouble  string        `json:"trouble"` // why the person cannot be put on it
 }
 
+// AskPerson reads a person's sheet without storing anything: the text given, or
+// a stored sheet as it stands; with the edits made to it first, and then with
+// what is new put in.
+type AskPerson struct {
+	Text     string       `json:"text,omitempty"`
+	Sheet    string       `json:"sheet,omitempty"` // id, if text is left out
+	Edits    []Edit       `json:"edits,omitempty"`
+	Strength *NewStrength `json:"strength,omitempty"`
+	Limit    *NewLimit    `json:"limit,omitempty"`
+}
+
+// NewStrength is a strength that was measured, as a sheet's list has it: a
+// moment, or a force at a distance from the joint. Numbers are texts with their
+// unit and ±, as they are typed.
+type NewStrength struct {
+	Motion string `json:"motion"`
+	Angle  string `json:"angle"`
+	Moment string `json:"moment,omitempty"`
+	Force  string `json:"force,omitempty"`
+	At     string `json:"at,omitempty"`
+	How    string `json:"how,omitempty"`
+}
+
+// NewLimit is how far a joint goes in a motion.
+type NewLimit struct {
+	Motion string `json:"motion"`
+	Angle  string `json:"angle"`
+}
+
 // PersonSheet is what a person's sheet says. If it cannot be used, Problems
 // says why and the rest is empty.
 type PersonSheet struct {
@@ -116,6 +145,7 @@ type PersonSheet struct {
 	Age        *float64       `json:"age"` // years
 	Entries    []SheetEntry   `json:"entries"`
 	Avoid      []string       `json:"avoid"`
+	Motions    []string       `json:"motions"`    // that a strength or a limit can be of; also if there are problems
 	Warnings   []string       `json:"warnings"`   // what is unusual
 	Understood []string       `json:"understood"` // in plain words
 	Assumed    []string       `json:"assumed"`    // filled in from a survey

@@ -58,6 +58,7 @@ type Preview struct {
 	Name      string           `json:"name"`
 	Settings  []Choice         `json:"settings"` // every one
 	Sides     int              `json:"sides"`    // 2 if mirrored; forces are of one
+	Side      string           `json:"side"`     // whose each force then is: "one arm", "one leg" or "one side"; else empty
 	Curve     *Curve           `json:"curve"`
 	Band      *Band            `json:"band"`     // null without any ±
 	Readings  []Readings       `json:"readings"` // holding, lifting, lowering

@@ -52,13 +52,13 @@ var (
 var Routes = []Route{
 	{Method: "POST", Path: "/api/session", About: "Trade the token for a cookie.", In: Session{}},
 	{Method: "GET", Path: "/api/room", About: "List everything stored.", Query: []Param{person}, Out: Room{}},
-	{Method: "POST", Path: "/api/demo", About: "Bring the demo room back, or take it away.", In: Demo{}, Out: Room{}},
+	{Method: "POST", Path: "/api/demo", About: "Bring the demo room back, or take it away.", Query: []Param{person}, In: Demo{}, Out: Room{}},
 
 	{Method: "POST", Path: "/api/sheets", About: "Store a new sheet of any kind.", In: NewSheet{}, Out: Saved{}},
 	{Method: "GET", Path: "/api/sheets/{id}", About: "Get a sheet.", Out: Sheet{}},
 	{Method: "PUT", Path: "/api/sheets/{id}", About: "Replace a sheet's text.", In: Write{}, Out: Saved{}},
 	{Method: "PATCH", Path: "/api/sheets/{id}", About: "Edit single values of a sheet.", In: Change{}, Out: Saved{}},
-	{Method: "DELETE", Path: "/api/sheets/{id}", About: "Remove a sheet; it can be brought back.", Query: []Param{revision}, Out: Room{}},
+	{Method: "DELETE", Path: "/api/sheets/{id}", About: "Remove a sheet; it can be brought back.", Query: []Param{revision, person}, Out: Room{}},
 	{Method: "POST", Path: "/api/sheets/{id}/recover", About: "Bring a removed sheet back.", Out: Saved{}},
 	{Method: "POST", Path: "/api/sheets/{id}/forget", About: "Erase a removed sheet and its history for good.", Out: Room{}},
 	{Method: "POST", Path: "/api/sheets/{id}/undo", About: "Undo the last change.", In: Step{}, Out: Saved{}},
@@ -75,7 +75,7 @@ var Routes = []Route{
 	{Method: "GET", Path: "/api/line", About: "Ask for previews one after the other over a line that stays open.", In: Ask{}, Out: Reply{}, Line: true},
 	{Method: "POST", Path: "/api/evaluate", About: "Evaluate a machine with its sampled error band; takes seconds.", In: Ask{}, Done: Preview{}},
 	{Method: "POST", Path: "/api/compare", About: "Compare up to six machines or settings.", In: Compare{}, Out: Comparison{}},
-	{Method: "POST", Path: "/api/person", About: "Read a person's sheet, storing nothing.", In: Ask{}, Out: PersonSheet{}},
+	{Method: "POST", Path: "/api/person", About: "Read a person's sheet, storing nothing.", In: AskPerson{}, Out: PersonSheet{}},
 	{Method: "POST", Path: "/api/explain", About: "Present one stroke, step by step.", In: Ask{}, Out: Explanation{}},
 
 	{Method: "GET", Path: "/api/families", About: "List what a machine can be built from.", Out: Families{}},
@@ -88,6 +88,6 @@ var Routes = []Route{
 	{Method: "GET", Path: "/api/sheets/{id}/report/{ext}", About: "Download a report: html, pdf, svg or png.", Query: []Param{settings, tempo, imperial, person},
 		Sends: []string{HTML, "application/pdf", "image/svg+xml", "image/png"}},
 	{Method: "GET", Path: "/api/export.zip", About: "Download every sheet and photo as one archive.", Sends: []string{Zip}},
-	{Method: "POST", Path: "/api/import", About: "Read an archive; it is taken as a whole or not at all.", Upload: []string{Zip}, Out: Room{}},
+	{Method: "POST", Path: "/api/import", About: "Read an archive; it is taken as a whole or not at all.", Query: []Param{person}, Upload: []string{Zip}, Out: Room{}},
 	{Method: "GET", Path: "/api/openapi.json", About: "Get this list as an OpenAPI document.", Sends: []string{JSON}},
 }

@@ -29,12 +29,12 @@ func arms(p *sketch.Place) []api.Arm {
 }
 
 // because says in one sentence why the force is what it is at a place.
-func because(f *api.Frame, p *sketch.Place, force float64, u evaluation.Formatter) string {
+func because(f *api.Frame, p *sketch.Place, force string, u evaluation.Formatter) string {
 	if p.Main < 0 {
 		return "Nothing loads the machine here."
 	}
 	main := &p.Shares[p.Main]
-	says := fmt.Sprintf("It takes %s here: ", u.Force(force))
+	says := fmt.Sprintf("It takes %s here: ", force)
 	load, contact := armOf(f, api.LoadArm), armOf(f, api.ContactArm)
 	if load != nil && contact != nil && load.Axis == contact.Axis {
 		side := "in front of"

@@ -22,7 +22,7 @@ const axisPoints = 101
 type Side struct {
 	Label    string // empty: its name and what differs from its defaults
 	Sheet    string // id, if it is stored
-	Text     *Text
+	Text     *Text  // nil if it is stored no more
 	Settings []api.Choice
 }
 
@@ -40,7 +40,7 @@ func Compare(ctx context.Context, sides []Side, phase api.Phase, imperial bool, 
 	curves := make([]*profile.Curve, len(sides))
 	longest := 0.0
 	for i, s := range sides {
-		item, c := compared(ctx, s, p, person)
+		item, c := compared(ctx, s, p, Units(imperial), person)
 		out.Items = append(out.Items, item)
 		if curves[i] = c; c != nil {
 			longest = max(longest, c.Length())
@@ -68,10 +68,14 @@ func Compare(ctx context.Context, sides []Side, phase api.Phase, imperial bool, 
 }
 
 // compared evaluates one side.
-func compared(ctx context.Context, s Side, p profile.Phase, person *sheet.Person) (api.ComparedCurve, *profile.Curve) {
+func compared(ctx context.Context, s Side, p profile.Phase, u evaluation.Formatter, person *sheet.Person) (api.ComparedCurve, *profile.Curve) {
 	item := api.ComparedCurve{Label: s.Label, Sheet: s.Sheet, Settings: []api.Choice{}, Effort: []*float64{}, Joints: []api.ComparedJoint{}}
 	fail := func(err error) (api.ComparedCurve, *profile.Curve) {
 		item.Trouble = Problems(err)[0].Message
+		return item, nil
+	}
+	if s.Text == nil {
+		item.Gone = true
 		return item, nil
 	}
 	o, err := s.Text.opened()
@@ -87,14 +91,14 @@ func compared(ctx context.Context, s Side, p profile.Phase, person *sheet.Person
 	}
 	item.Settings = choices(b)
 	if s.Label == "" {
-		item.Label = strings.Join(append([]string{o.Machine.Name}, differing(o.Machine, b)...), ", ")
+		item.Label = strings.Join(append([]string{o.Machine.Name}, differing(o.Machine, b, u)...), ", ")
 	}
 	e, _, err := o.Evaluate(ctx, b, &api.Look{})
 	if err != nil {
 		return fail(err)
 	}
 	r := reading(e.Readings[p])
-	item.Readings = &r
+	item.Readings, item.Side = &r, e.Side()
 	if person != nil {
 		comparePerson(&item, e, person)
 	}
@@ -102,11 +106,11 @@ func compared(ctx context.Context, s Side, p profile.Phase, person *sheet.Person
 }
 
 // differing names the settings that are not at their default.
-func differing(m *sheet.Machine, b *sheet.Built) []string {
+func differing(m *sheet.Machine, b *sheet.Built, u evaluation.Formatter) []string {
 	var out []string
 	for i, c := range b.Choices {
 		if s := m.Settings[i]; same([]string{s.Default}, c.Value) != s.Default {
-			out = append(out, c.Setting+" "+c.Value)
+			out = append(out, c.Setting+" "+evaluation.Beside(c.Value, u))
 		}
 	}
 	return out

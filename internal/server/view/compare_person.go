@@ -13,7 +13,7 @@ import (
 func comparePerson(item *api.ComparedCurve, e *evaluation.Evaluation, person *sheet.Person) {
 	m, err := e.Meet(person)
 	if err != nil {
-		item.PersonGap = err.Error()
+		item.PersonGap = Told(err)
 		return
 	}
 	e.Person = m

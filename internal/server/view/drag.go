@@ -204,8 +204,8 @@ func linkByName(m *mechanism.Machine, name string) mechanism.LinkID {
 
 // carrier returns the link that a sheave or cam is on.
 func carrier(m *mechanism.Machine, outline string) mechanism.LinkID {
-	for i := range lineCount(m) {
-		for _, s := range routeOf(m, i) {
+	for _, l := range m.Lines() {
+		for _, s := range l.Route {
 			if s.Outline != nil && s.Name == outline {
 				return s.Link
 			}

@@ -26,7 +26,7 @@ func frame(e *evaluation.Evaluation, st *mechanism.State, k int, u evaluation.Fo
 	}
 	f.Arms = arms(&p)
 	f.Forces = forces(e, &p, row)
-	f.Because = because(&f, &p, e.Curve.Lift[k], u)
+	f.Because = because(&f, &p, e.Sided(u.Force(e.Curve.Lift[k])), u)
 	return f, nil
 }
 

@@ -27,7 +27,7 @@ func meet(p *api.Preview, e *evaluation.Evaluation, person *sheet.Person) {
 	}
 	m, err := e.Meet(person)
 	if err != nil {
-		p.PersonGap = err.Error()
+		p.PersonGap = Told(err)
 		var nowhere *evaluation.NowhereError
 		if errors.As(err, &nowhere) {
 			p.PersonHelps = settingHelps(nowhere.Helps)
@@ -161,7 +161,7 @@ func muscleThirds(t *exercise.MuscleThirds) api.MuscleRange {
 func fitOf(e *evaluation.Evaluation, person *sheet.Person) *api.Fit {
 	m, err := e.Meet(person)
 	if err != nil {
-		return &api.Fit{Muscles: []api.MuscleRange{}, Trouble: err.Error()}
+		return &api.Fit{Muscles: []api.MuscleRange{}, Trouble: Told(err)}
 	}
 	r := m.Rest
 	f := &api.Fit{Exercise: r.Setup.Exercise.String(), Muscles: []api.MuscleRange{}}

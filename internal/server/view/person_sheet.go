@@ -1,13 +1,14 @@
 package view
 
 import (
+	"steelyard/human"
 	"steelyard/internal/server/api"
 	"steelyard/sheet"
 )
 
 // PersonSheet takes a person's sheet apart.
 func PersonSheet(text *Text) api.PersonSheet {
-	out := api.PersonSheet{Text: text.text, Problems: []api.SheetProblem{}, Entries: []api.SheetEntry{}, Avoid: []string{}, Warnings: []string{},
+	out := api.PersonSheet{Text: text.text, Problems: []api.SheetProblem{}, Entries: []api.SheetEntry{}, Avoid: []string{}, Motions: motions(), Warnings: []string{},
 		Understood: []string{}, Assumed: []string{}, Missing: []string{}}
 	d, err := text.document()
 	if err != nil {
@@ -46,4 +47,43 @@ func entries(d *sheet.Document) []api.SheetEntry {
 		}
 	}
 	return out
+}
+
+// motions names what a strength or a limit can be of.
+func motions() []string {
+	out := make([]string, human.NumActions)
+	for a := range out {
+		out[a] = human.Action(a).String()
+	}
+	return out
+}
+
+// WithStrength returns the text with one more measured strength. What it says
+// is looked at by [PersonSheet].
+func (t *Text) WithStrength(s api.NewStrength) (*Text, error) {
+	var fields []sheet.Field
+	for _, f := range []sheet.Field{{Key: "action", Text: s.Motion}, {Key: "angle", Text: s.Angle}, {Key: "moment", Text: s.Moment},
+		{Key: "force", Text: s.Force}, {Key: "at", Text: s.At}, {Key: "how", Text: s.How}} {
+		if f.Text != "" {
+			fields = append(fields, f)
+		}
+	}
+	return t.grown(func(d *sheet.Document) error { return d.AddItem("strength", fields) })
+}
+
+// WithLimit returns the text with one more limit of a joint.
+func (t *Text) WithLimit(l api.NewLimit) (*Text, error) {
+	return t.grown(func(d *sheet.Document) error { return d.AddKey("limits", sheet.Field{Key: l.Motion, Text: l.Angle}) })
+}
+
+func (t *Text) grown(add func(*sheet.Document) error) (*Text, error) {
+	d, err := t.document()
+	if err != nil {
+		return nil, err
+	}
+	changed := *d
+	if err := add(&changed); err != nil {
+		return nil, err
+	}
+	return written(&changed), nil
 }

@@ -4,6 +4,8 @@ import (
 	"context"
 	"encoding/json"
 	"math"
+	"slices"
+	"strings"
 	"testing"
 
 	"steelyard/demo"
@@ -172,5 +174,46 @@ func TestPersonSheets(t *testing.T) {
 	}
 	if s := PersonSheet(Read("steelyard: person 1\nheight: 17 m\nmass: 68 kg\n")); len(s.Problems) == 0 {
 		t.Errorf("%+v", s)
+	}
+}
+
+// What is added is written into the text and understood; what cannot be is told
+// with its limit.
+func TestPersonGrows(t *testing.T) {
+	if s := PersonSheet(Read(rower)); !slices.Contains(s.Motions, "knee extension") || !slices.Contains(s.Motions, "ankle dorsiflexion") {
+		t.Errorf("motions: %v", s.Motions)
+	}
+	for _, tt := range []struct {
+		name     string
+		strength *api.NewStrength
+		limit    *api.NewLimit
+		want     string // understood, or part of the problem
+		refused  bool
+	}{
+		{"moment", &api.NewStrength{Motion: "knee flexion", Angle: "30 deg", Moment: "90 ± 10 Nm", How: "strap: on a ring"}, nil, "knee flexion gives 90 N·m at 30°", false},
+		// 200 N at 0.3 m are 60 N·m
+		{"force", &api.NewStrength{Motion: "elbow extension", Angle: "90 deg", Force: "200 N", At: "300 mm"}, nil, "elbow extension gives 60 N·m at 90°", false},
+		{"limit", nil, &api.NewLimit{Motion: "hip flexion", Angle: "95"}, "hip flexion goes to 95°", false},
+		{"no distance", &api.NewStrength{Motion: "elbow extension", Angle: "90 deg", Force: "200 N"}, nil, "has a force and no distance", true},
+		{"too strong", &api.NewStrength{Motion: "elbow extension", Angle: "90 deg", Moment: "9000 Nm"}, nil, "a joint moment is 0.1 N·m to 2000 N·m", true},
+		{"no motion", nil, &api.NewLimit{Motion: "wiggle", Angle: "95"}, "the motions are", true},
+	} {
+		text, err := Read(rower), error(nil)
+		if tt.strength != nil {
+			text, err = text.WithStrength(*tt.strength)
+		} else {
+			text, err = text.WithLimit(*tt.limit)
+		}
+		if err != nil {
+			t.Fatalf("%s: %v", tt.name, err)
+		}
+		s := PersonSheet(text)
+		told := strings.Join(s.Understood, "\n")
+		for _, p := range s.Problems {
+			told += p.Message
+		}
+		if len(s.Problems) > 0 != tt.refused || !strings.Contains(told, tt.want) {
+			t.Errorf("%s: want %q, refused %v, got\n%s", tt.name, tt.want, tt.refused, told)
+		}
 	}
 }

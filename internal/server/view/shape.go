@@ -19,9 +19,3 @@ func linkName(m *mechanism.Machine, l mechanism.LinkID) string {
 func isStack(m *mechanism.Machine, l mechanism.LinkID) bool {
 	return l != mechanism.Ground && m.Links[l-1].Upright
 }
-
-// lineCount returns how many lines a machine has.
-func lineCount(m *mechanism.Machine) int { return len(m.Lines()) }
-
-// routeOf returns the route of line i.
-func routeOf(m *mechanism.Machine, i int) mechanism.Route { return m.Lines()[i].Route }

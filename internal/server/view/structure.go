@@ -115,8 +115,8 @@ func (o *Opened) spots(b *sheet.Built) map[string]planar.Vec {
 			put(name, j.At)
 		}
 	}
-	for i := range lineCount(m) {
-		for _, s := range routeOf(m, i) {
+	for _, l := range m.Lines() {
+		for _, s := range l.Route {
 			o.putStation(put, s)
 		}
 	}
@@ -163,8 +163,8 @@ func (o *Opened) cams(b *sheet.Built) []api.Cam {
 // with; false if no rope runs over it.
 func (o *Opened) camFrame(b *sheet.Built, cam string) (axis planar.Vec, start planar.Angle, ok bool) {
 	m := &b.Machine
-	for i := range lineCount(m) {
-		for _, s := range routeOf(m, i) {
+	for _, l := range m.Lines() {
+		for _, s := range l.Route {
 			if s.Outline != nil && s.Name == cam {
 				return s.At, o.camStart(b, cam), true
 			}

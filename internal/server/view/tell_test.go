@@ -44,6 +44,10 @@ func TestCompare(t *testing.T) {
 	if len(c.Words) != 3 || len(c.Words[0].Words) == 0 {
 		t.Errorf("words: %+v", c.Words)
 	}
+	gone := Compare(context.Background(), []Side{{Sheet: "abc"}, {Text: Read(lever)}}, api.Holding, true, nil)
+	if !gone.Items[0].Gone || gone.Items[1].Gone || gone.Items[1].Readings == nil {
+		t.Errorf("one of two is gone: %+v", gone.Items)
+	}
 	if none := Compare(context.Background(), nil, "", false, nil); len(none.Items) != 0 {
 		t.Errorf("nothing compared: %+v", none)
 	}
@@ -61,19 +65,65 @@ func TestExplain(t *testing.T) {
 	all := strings.Join(told, "\n")
 	for _, want := range []string{
 		"Lever, set to plates 20 kg, handle near.",
-		"level distance from the axis counts: 400 mm here, at the start",
-		"Hardest here: It takes 98 N here: the weight of the plates acts 400 mm in front of the axis, the contact force 800 mm from it.",
-		"lift ratio 0.50",
+		"The handle you hold turns about this axis.",
+		"The weight of the plates pulls straight down. Only how far to the side of the axis it is counts: 400 mm here, at the start.",
+		"Hardest here: It takes 98 N here. The weight of the plates is 400 mm to the side of the axis, your force acts 800 mm from it.",
+		"you move 1.26 m and the load 63 cm", // an arc of 90° at 800 mm and its half
 	} {
 		if !strings.Contains(all, want) {
 			t.Errorf("not told: %q in\n%s", want, all)
 		}
 	}
-	if !strings.Contains(x.Message, "Start light") || !strings.HasPrefix(x.Message, "Lever, set to") {
-		t.Errorf("message: %s", x.Message)
+	// Means of 98.07 N·cos φ over thirds of 90°: 98.07 N·(sin b - sin a)/30°.
+	// ±4 mm of 400 mm is ±1 %.
+	want := `Lever, set to plates 20 kg, handle near.
+On the whole it is heaviest at the start of the movement.
+The hardest moment comes in the first third of the movement, 98 N (97 N to 99 N); the easiest in the last third, 0 N (0 N to 0 N).
+On average 94 N in the first third, 69 N in the middle, 25 N in the last.
+The ranges tell how closely the machine was measured.
+A model, not a measurement of safety. Start light and stop at pain.`
+	if x.Message != want {
+		t.Errorf("message:\n%s\nwant:\n%s", x.Message, want)
+	}
+	if x.Preview.Band == nil || strings.Contains(strings.Join(x.Preview.Words, " "), "left out") {
+		t.Errorf("the band is drawn, and the words say: %v", x.Preview.Words)
 	}
 	if bad := Explain(context.Background(), Read("nonsense"), api.Look{}, nil); len(bad.Steps) != 0 || len(bad.Preview.Problems) == 0 {
 		t.Errorf("%+v", bad)
+	}
+}
+
+// A press of two arms, in pounds: whose force it is stands beside every force,
+// and a setting in kg has its pounds behind it (20 kg / 0.45359237 = 44.09 lb).
+func TestExplainSidesAndUnits(t *testing.T) {
+	text := lever + "plane: {mirrored: yes}\nstation: {serves: leg press, seat: axle}\n"
+	x := Explain(context.Background(), Read(text), api.Look{Imperial: true}, nil)
+	if len(x.Preview.Problems) > 0 {
+		t.Fatalf("%+v", x.Preview.Problems)
+	}
+	if x.Preview.Side != "one leg" || x.Preview.Sides != 2 {
+		t.Errorf("sides %d, %q", x.Preview.Sides, x.Preview.Side)
+	}
+	for _, want := range []string{"set to plates 20 kg (44 lb), handle near", "every number is for one leg", "22 lbf ("} { // 98.07 N = 22.05 lbf
+		if !strings.Contains(x.Message, want) {
+			t.Errorf("not told: %q in\n%s", want, x.Message)
+		}
+	}
+	for _, s := range x.Steps {
+		if s.Title == "Hardest here" && !strings.HasPrefix(s.Caption, "It takes 22 lbf for one leg here.") {
+			t.Errorf("caption: %s", s.Caption)
+		}
+	}
+}
+
+// The part that the body moves turns, one part whatever the contact's name.
+func TestExplainByContact(t *testing.T) {
+	for contact, want := range map[string]string{"kind: grip, at: grip": "The handle you hold turns", "kind: pad, at: grip, name: the shoulder pads": "The pad you push turns",
+		"kind: foot plate, at: grip": "The plate under your feet turns", "kind: strap, at: grip": "The strap you pull turns"} {
+		x := Explain(context.Background(), Read(strings.Replace(lever, "kind: grip, at: grip, name: hand", contact, 1)), api.Look{}, nil)
+		if len(x.Steps) < 2 || !strings.HasPrefix(x.Steps[1].Caption, want) {
+			t.Errorf("%s: %+v, want %q", contact, x.Steps, want)
+		}
 	}
 }
 

@@ -76,7 +76,10 @@ func (o *Opened) Set(choices []api.Choice) (*sheet.Built, error) {
 // Evaluate evaluates the machine without error band, with the stroke if a tempo
 // is given and it can be had; else why says why not.
 func (o *Opened) Evaluate(ctx context.Context, b *sheet.Built, look *api.Look) (e *evaluation.Evaluation, why string, err error) {
-	return o.evaluate(ctx, b, look, evaluation.Options{Draws: -1})
+	if e, why, err = o.evaluate(ctx, b, look, evaluation.Options{Draws: -1}); err == nil {
+		e.BandToCome = true
+	}
+	return e, why, err
 }
 
 func (o *Opened) evaluate(ctx context.Context, b *sheet.Built, look *api.Look, opt evaluation.Options) (e *evaluation.Evaluation, why string, err error) {
@@ -89,7 +92,7 @@ func (o *Opened) evaluate(ctx context.Context, b *sheet.Built, look *api.Look, o
 	t := mechanism.Tempo{Up: look.Tempo.Up, Top: look.Tempo.Top, Down: look.Tempo.Down, Bottom: look.Tempo.Bottom}
 	stroke, err := e.Model.Stroke(e.Sweep, t, strokeRows)
 	if err != nil {
-		return e, o.Machine.Locate(err).Error(), nil
+		return e, Told(err), nil
 	}
 	e.Stroke = stroke
 	return e, "", nil
@@ -98,17 +101,23 @@ func (o *Opened) evaluate(ctx context.Context, b *sheet.Built, look *api.Look, o
 // Preview evaluates a machine sheet as the look asks, with a person on it if one
 // is given. The band is of first order.
 func Preview(ctx context.Context, text *Text, look api.Look, person *sheet.Person) api.Preview {
+	p, _ := previewed(ctx, text, look, person)
+	return p
+}
+
+// previewed returns the evaluation as well; nil if there is none.
+func previewed(ctx context.Context, text *Text, look api.Look, person *sheet.Person) (api.Preview, *evaluation.Evaluation) {
 	p := empty(text.text)
 	o, err := text.opened()
 	if err != nil {
 		p.Problems = Problems(err)
-		return p
+		return p, nil
 	}
 	p.Name = o.Machine.Name
 	b, err := o.Set(look.Settings)
 	if err != nil {
 		p.Problems = Problems(err)
-		return p
+		return p, nil
 	}
 	p.Settings = choices(b)
 	if look.Structure {
@@ -118,20 +127,21 @@ func Preview(ctx context.Context, text *Text, look api.Look, person *sheet.Perso
 	e, why, err := o.Evaluate(ctx, b, &look)
 	if err != nil {
 		p.Problems = Problems(err)
-		return p
+		return p, nil
 	}
 	p.StrokeGap = why
 	if !look.NoBand {
 		if p.Band, err = firstOrder(e); err != nil {
 			p.Problems = Problems(err)
-			return p
+			return p, nil
 		}
 	}
 	meet(&p, e, person)
 	if err := fillPreview(&p, e, &look); err != nil {
 		p.Problems = Problems(err)
+		return p, nil
 	}
-	return p
+	return p, e
 }
 
 // fillPreview puts an evaluation into a preview: everything but the sheet taken
@@ -141,6 +151,7 @@ func fillPreview(p *api.Preview, e *evaluation.Evaluation, look *api.Look) error
 	if e.Built.Machine.Plane.Mirrored {
 		p.Sides = 2
 	}
+	p.Side = e.Side()
 	c := curve(e)
 	p.Curve = &c
 	if e.Band != nil && e.Band.Draws > 0 {
@@ -183,26 +194,17 @@ func Units(imperial bool) evaluation.Formatter {
 
 // Problems lists what an error says about a sheet.
 func Problems(err error) []api.SheetProblem {
-	var many sheet.Problems
-	var one *sheet.Problem
-	var located *sheet.Located
-	switch {
-	case errors.As(err, &many):
-		out := []api.SheetProblem{}
-		for _, p := range many {
-			out = append(out, problem(p))
-		}
-		return out
-	case errors.As(err, &one):
-		return []api.SheetProblem{problem(one)}
-	case errors.As(err, &located):
-		return []api.SheetProblem{{Line: located.Line, Column: located.Column, What: located.Err.Error(), Message: err.Error()}}
+	out := []api.SheetProblem{}
+	for _, p := range problemsIn(err) {
+		out = append(out, api.SheetProblem{Line: p.Line, Column: p.Column, Path: p.Path, What: p.What, Limit: p.Limit, Cure: p.Cure, Message: sentence(p)})
 	}
-	return []api.SheetProblem{{What: err.Error(), Message: err.Error()}}
-}
-
-func problem(p *sheet.Problem) api.SheetProblem {
-	return api.SheetProblem{Line: p.Line, Column: p.Column, Path: p.Path, What: p.What, Limit: p.Limit, Cure: p.Cure, Message: p.Error()}
+	if len(out) > 0 {
+		return out
+	}
+	if located := (*sheet.Located)(nil); errors.As(err, &located) {
+		return []api.SheetProblem{{Line: located.Line, Column: located.Column, What: Told(located.Err), Message: Told(err)}}
+	}
+	return []api.SheetProblem{{What: Told(err), Message: Told(err)}}
 }
 
 // Sampled is [Preview] with the error band drawn from every ±, which takes

@@ -20,7 +20,7 @@ export interface LengthText {
 }
 
 const roomForLength = 46; // px, of an arm along which its length can be written
-const off = 10; // px, of the middle of a text from its line
+const off = 13; // px, of the middle of a text from its line
 
 /**
  * lengthTexts returns where each arm's length is written, in order: along the

@@ -56,7 +56,7 @@ export function ExplainView({ explanation, units }: { explanation: Explanation; 
   return (
     <div class="explain-view">
       <FigureBox preview={preview} position={now.position} show={layersFor(step)} units={units} />
-      <Scrubber curve={preview.curve} position={now.position} move={move} units={units} />
+      <Scrubber curve={preview.curve} side={preview.side} position={now.position} move={move} units={units} />
       <div class="explain-words">
         <Caption step={step} at={now.step} of={steps.length} to={to} />
         {step.show.includes("curve") && (
@@ -117,12 +117,13 @@ function FigureBox({ preview, position, show, units }: FigureBoxProps) {
 
 interface ScrubberProps {
   curve: Curve;
+  side: string; // whose the force is; "" if the whole machine's
   position: number;
   move: (position: number) => void;
   units: Units;
 }
 
-function Scrubber({ curve, position, move, units }: ScrubberProps) {
+function Scrubber({ curve, side, position, move, units }: ScrubberProps) {
   const f = curve.lift[position];
   const share = percent((curve.travel[position] ?? 0) / (curve.travel.at(-1) || 1));
   const text = f === null || f === undefined ? words.machine.gapHere : force(units, f);
@@ -134,11 +135,12 @@ function Scrubber({ curve, position, move, units }: ScrubberProps) {
         max={curve.travel.length - 1}
         value={position}
         aria-label={words.machine.scrub}
-        aria-valuetext={`${share}, ${text}`}
+        aria-valuetext={[share, text, side].filter(Boolean).join(", ")}
         onInput={(e) => move(Number(e.currentTarget.value))}
       />
       <output>
         {text}
+        {side && f !== null && f !== undefined && <span>{side}</span>}
         {f !== null && f !== undefined && f > 0 && <span>{words.machine.heldMass(mass(units, held(f)))}</span>}
       </output>
     </div>

@@ -17,7 +17,7 @@ export function TroubleNote({ problem, retry }: { problem: Problem; retry?: () =
   return (
     <div class="note warn" role="alert" ref={box}>
       <strong>{words.trouble.title}</strong>
-      <p>{sentence(message)}</p>
+      {problem.problems?.length ? <ProblemList problems={problem.problems} /> : <p>{sentence(message)}</p>}
       {retry && (
         <button type="button" onClick={retry}>
           {words.trouble.retry}

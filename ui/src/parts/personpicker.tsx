@@ -7,7 +7,7 @@ import { words } from "../words.ts";
 
 export function PersonPicker() {
   useEffect(() => {
-    if (!room.value) void refresh();
+    if (!room.value) void refresh(trainee.value);
   }, []);
   const people = room.value?.people ?? [];
   if (!people.length) return null;

@@ -36,6 +36,7 @@ export function fingers(element: Element, touched: () => Touched): () => void {
     const before = down.get(e.pointerId);
     if (!before) return;
     const now = where(e);
+    if (now[0] === before[0] && now[1] === before[1]) return; // told twice
     if (down.size === 2) {
       const still = [...down].find(([id]) => id !== e.pointerId)![1];
       touched().pinch([still, before], [still, now]);
@@ -44,16 +45,16 @@ export function fingers(element: Element, touched: () => Touched): () => void {
     grip?.move(now, e);
   };
   const onUp = (e: PointerEvent) => {
+    if (e.type === "pointerup") onMove(e); // it may be let go at a place not told before
     if (!down.delete(e.pointerId)) return;
     if (e.type === "pointercancel") grip?.cancel();
     else grip?.end();
     grip = null;
   };
-  // where it can be had, a move is told as it comes and not only before the next frame
-  const moves = "onpointerrawupdate" in globalThis ? "pointerrawupdate" : "pointermove";
   const listeners: [string, (e: PointerEvent) => void][] = [
     ["pointerdown", onDown],
-    [moves, onMove],
+    ["pointerrawupdate", onMove], // where it can be had: as it comes, and not only before the next frame
+    ["pointermove", onMove],
     ["pointerup", onUp],
     ["pointercancel", onUp],
   ];

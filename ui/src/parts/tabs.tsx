@@ -1,7 +1,7 @@
 /** Panes of which one is open. Arrow keys move between the tabs. */
 
 import type { ComponentChildren } from "preact";
-import { useId } from "preact/hooks";
+import { useId, useLayoutEffect, useRef } from "preact/hooks";
 import type { Option } from "./choice.tsx";
 
 interface TabsProps {
@@ -14,6 +14,11 @@ interface TabsProps {
 
 export function Tabs({ label, tabs, open, choose, children }: TabsProps) {
   const id = useId();
+  const pane = useRef<HTMLDivElement>(null);
+  // each pane begins at its top, however far down the last one was read
+  useLayoutEffect(() => {
+    if (pane.current) pane.current.scrollTop = 0;
+  }, [open]);
   const turn = (e: KeyboardEvent) => {
     const by = e.key === "ArrowRight" ? 1 : e.key === "ArrowLeft" ? -1 : 0;
     if (!by) return;
@@ -40,7 +45,7 @@ export function Tabs({ label, tabs, open, choose, children }: TabsProps) {
           </button>
         ))}
       </div>
-      <div class="pane" role="tabpanel" id={`${id}pane`} aria-labelledby={`${id}${open}`} tabIndex={0}>
+      <div class="pane" role="tabpanel" id={`${id}pane`} aria-labelledby={`${id}${open}`} tabIndex={0} ref={pane}>
         {children}
       </div>
     </>

@@ -162,7 +162,7 @@ function Message({ text }: { text: string }) {
   return (
     <div class="message">
       <h3>{words.explain.message}</h3>
-      <textarea ref={area} readOnly rows={5} value={text} aria-label={words.explain.message} />
+      <textarea ref={area} readOnly rows={9} value={text} aria-label={words.explain.message} />
       <div class="row">
         <button type="button" onClick={() => void copy()}>
           {words.explain.copy}

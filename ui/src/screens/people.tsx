@@ -2,13 +2,14 @@
 
 import { useSignal } from "@preact/signals";
 import { useEffect, useRef } from "preact/hooks";
-import type { Edit, PersonSheet, Problem, Sheet, SheetCard, SheetEntry, SheetProblem } from "../api.ts";
+import type { AskPerson, PersonSheet, Problem, Sheet, SheetCard, SheetEntry, SheetProblem } from "../api.ts";
 import { ProblemList, TroubleNote } from "../parts/notes.tsx";
 import { Told } from "../parts/told.tsx";
-import { ask, troubleOf } from "../server/client.ts";
+import { ask, Trouble, troubleOf } from "../server/client.ts";
 import { refresh, remove, room, roomTrouble } from "../state/room.ts";
 import { trainee } from "../state/trainee.ts";
 import { words } from "../words.ts";
+import { type Added, AddLimit, AddStrength } from "./measured.tsx";
 
 export function PeopleScreen() {
   const trouble = useSignal<Problem | null>(null);
@@ -63,7 +64,8 @@ function usePerson(card: SheetCard) {
       return false;
     }
   };
-  const understood = (text: string, edits: Edit[] = []) => ask("POST /api/person", { in: { text, edits, look: {} } });
+  const understood = (text: string, what: Omit<AskPerson, "text"> = {}) =>
+    ask("POST /api/person", { in: { text, ...what } });
   const open = () =>
     guarded(async () => {
       sheet.value = await ask("GET /api/sheets/{id}", { path: { id: card.id } });
@@ -89,11 +91,26 @@ function usePerson(card: SheetCard) {
   const change = (path: string, text: string) =>
     guarded(async () => {
       if (person.value?.entries.some((e) => e.path === path && e.text === text)) return;
-      const tried = await understood(sheet.value?.text ?? "", [{ value: { path, text } }]);
+      const tried = await understood(sheet.value?.text ?? "", { edits: [{ value: { path, text } }] });
       if (tried.problems.length) throw new Error(tried.problems.map((p) => p.message).join(" "));
       await store(tried.text);
     });
-  return { sheet, person, trouble, refused, open, keep, change };
+  /** add stores what is new and returns null, or why it could not. */
+  const add = async (what: Added): Promise<readonly SheetProblem[] | null> => {
+    let problems: readonly SheetProblem[] = [];
+    const stored = await guarded(async () => {
+      const tried = await understood(sheet.value?.text ?? "", what);
+      problems = tried.problems;
+      if (!problems.length && !(await store(tried.text))) throw new Trouble(trouble.value!);
+    });
+    const told = trouble.value?.problems;
+    if (!stored && told?.length) {
+      trouble.value = null; // the form tells it
+      return told;
+    }
+    return stored && !problems.length ? null : problems;
+  };
+  return { sheet, person, trouble, refused, open, keep, change, add };
 }
 
 /** Person is closed until asked for; one just added opens at their name. */
@@ -127,6 +144,8 @@ function Person({ card, fresh }: { card: SheetCard; fresh: boolean }) {
               .map((e) => (
                 <Entry entry={e} change={(next) => p.change(e.path, next)} key={e.path} />
               ))}
+            <AddStrength motions={known.motions} add={p.add} />
+            <AddLimit motions={known.motions} add={p.add} />
           </div>
           <div>
             <Told title={words.people.warnings} lines={known.warnings} open />
@@ -167,7 +186,10 @@ function Person({ card, fresh }: { card: SheetCard; fresh: boolean }) {
         </details>
       )}
       <div class="row person-actions">
-        <button type="button" onClick={() => void remove(card.id, p.sheet.value?.revision ?? card.revision)}>
+        <button
+          type="button"
+          onClick={() => void remove(card.id, p.sheet.value?.revision ?? card.revision, trainee.value)}
+        >
           {words.people.removed}
         </button>
         <span class="faint small">{words.people.back}</span>

@@ -54,7 +54,7 @@ function Empty() {
         <a class="button strong" href={write({ screen: "build", family: "" })}>
           {words.room.add}
         </a>
-        <button type="button" onClick={() => void furnish(true)}>
+        <button type="button" onClick={() => void furnish(true, trainee.value)}>
           {words.room.demoIn}
         </button>
       </div>
@@ -134,8 +134,8 @@ function Card({ machine: m, chosen }: { machine: MachineCard; chosen: string[] }
         <div class="card-words">
           <strong>{m.name}</strong>
           <span class="loads">{m.sign ? words.room.loads(m.loads) : words.room.untested}</span>
-          <span class="faint">{m.sign ? words.room.upTo(force(units.value, m.sign.peak)) : m.trouble}</span>
-          {m.fit && <FitLines fit={m.fit} machine={m.name} />}
+          <span class="faint">{m.sign ? words.room.upTo(force(units.value, m.sign.peak)) : sentence(m.trouble)}</span>
+          {m.fit && <FitLines fit={m.fit} />}
         </div>
       </a>
       <label class="pick" title={words.room.pick(m.name)}>
@@ -152,8 +152,8 @@ function Card({ machine: m, chosen }: { machine: MachineCard; chosen: string[] }
 }
 
 /** FitLines says how the machine suits the person. */
-function FitLines({ fit, machine }: { fit: Fit; machine: string }) {
-  if (fit.trouble) return <span class="faint small fit-trouble">{bare(fit.trouble, machine)}</span>;
+function FitLines({ fit }: { fit: Fit }) {
+  if (fit.trouble) return <span class="faint small fit-trouble">{sentence(fit.trouble)}</span>;
   const share = fit.reached * fit.inRange;
   return (
     <span class="fit-lines small">
@@ -161,12 +161,6 @@ function FitLines({ fit, machine }: { fit: Fit; machine: string }) {
       {share < 0.995 && <span class="warn-text">{words.person.reach(percent(share))}</span>}
     </span>
   );
-}
-
-/** bare leaves out of a message where it came from, which the card says already. */
-function bare(message: string, machine: string): string {
-  const from = [`${machine}: `, "exercise: "].find((p) => message.startsWith(p)) ?? "";
-  return sentence(message.slice(from.length).replaceAll("`", ""));
 }
 
 function More({ room: r }: { room: Room }) {
@@ -191,10 +185,10 @@ function More({ room: r }: { room: Room }) {
           onChange={(e) => {
             const chosen = e.currentTarget.files?.[0];
             e.currentTarget.value = "";
-            if (chosen) void take(chosen);
+            if (chosen) void take(chosen, trainee.value);
           }}
         />
-        <button type="button" onClick={() => void furnish(!r.demo)}>
+        <button type="button" onClick={() => void furnish(!r.demo, trainee.value)}>
           {r.demo ? words.room.demoOut : words.room.demoIn}
         </button>
       </div>
@@ -207,7 +201,7 @@ function More({ room: r }: { room: Room }) {
                 <span>{s.name}</span>
                 <button
                   type="button"
-                  onClick={() => void recover(s.id)}
+                  onClick={() => void recover(s.id, trainee.value)}
                   aria-label={`${words.room.recover}: ${s.name}`}
                 >
                   {words.room.recover}

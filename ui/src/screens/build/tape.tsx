@@ -42,7 +42,8 @@ export function TapeBuild({ family }: { family: Family }) {
   useEffect(() => () => latest.forget(), []);
   const keep = async () => {
     try {
-      if (preview.value) await put(usable(preview.value));
+      // what is shown may still be the answer to what stood here before the last key
+      await put(usable(await ask("POST /api/families/{id}", { path: { id: family.id }, in: build.value })));
     } catch (err) {
       trouble.value = troubleOf(err);
     }

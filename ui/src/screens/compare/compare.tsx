@@ -3,7 +3,7 @@
 import { useSignal } from "@preact/signals";
 import { useEffect } from "preact/hooks";
 import type { Compared, Comparison, Problem } from "../../api.ts";
-import { TroubleNote } from "../../parts/notes.tsx";
+import { Notice, TroubleNote } from "../../parts/notes.tsx";
 import { ask, troubleOf } from "../../server/client.ts";
 import { refresh, room } from "../../state/room.ts";
 import { correct } from "../../state/route.ts";
@@ -17,29 +17,39 @@ import { type Item, items, most, phase } from "./state.ts";
 
 export function CompareScreen({ ids }: { ids: string[] }) {
   useEffect(() => {
-    if (!room.value) void refresh();
+    if (!room.value) void refresh(trainee.value);
     const known = items.value;
     if (ids.length)
       items.value = ids.map((id, i) => (known[i]?.id === id ? known[i] : { id, settings: settingsOf(id).value }));
   }, [ids.join(" ")]);
   const now = items.value;
   const { comparison: c, trouble } = useComparison(now);
+  const lost = useSignal(0);
   const change = (next: Item[]) => {
     items.value = next;
     correct({ screen: "compare", ids: next.map((i) => i.id) });
   };
+  useEffect(() => {
+    const gone = c?.items.filter((i) => i.gone).map((i) => i.sheet) ?? [];
+    const left = now.filter((i) => !gone.includes(i.id));
+    if (left.length === now.length) return;
+    lost.value += now.length - left.length;
+    change(left);
+  }, [c]);
+  const compared = (item: Item, i: number) => (c?.items[i]?.sheet === item.id ? c.items[i] : undefined);
   return (
     <div class="compare-screen">
       <h1>{words.compare.title}</h1>
       <p class="lead">{now.length ? words.compare.lead : words.compare.empty}</p>
       {trouble && <TroubleNote problem={trouble} />}
+      <Notice text={lost.value ? words.compare.lost(lost.value) : ""} />
       {c && now.length > 0 && <Curves comparison={c} />}
       <ul class="compared">
         {now.map((item, i) => (
           <OneItem
             item={item}
-            label={c?.items[i]?.label ?? ""}
-            trouble={c?.items[i]?.trouble ?? ""}
+            label={compared(item, i)?.label ?? ""}
+            trouble={compared(item, i)?.trouble || compared(item, i)?.personGap || ""}
             i={i}
             set={(settings) => change(now.map((other, k) => (k === i ? { ...other, settings } : other)))}
             drop={() => change(now.filter((_, k) => k !== i))}

@@ -4,11 +4,12 @@ import type { Comparison, Phase } from "../../api.ts";
 import { axesOf, Chart, Legend, type Series } from "../../parts/chart.tsx";
 import { Choice } from "../../parts/choice.tsx";
 import { PersonPicker } from "../../parts/personpicker.tsx";
+import { Scrub } from "../../parts/scrub.tsx";
 import { units } from "../../state/taste.ts";
 import { trainee } from "../../state/trainee.ts";
 import { fixed } from "../../units.ts";
 import { words } from "../../words.ts";
-import { jointsOf, quantity } from "./quantity.ts";
+import { jointsOf, type Quantity, quantity } from "./quantity.ts";
 import { over, ownPeak, phase, place, shown } from "./state.ts";
 
 const numbers = (column: readonly (number | null)[]): number[] => column.map((f) => f ?? Number.NaN);
@@ -17,9 +18,12 @@ export function Curves({ comparison: c }: { comparison: Comparison }) {
   const u = units.value;
   const q = quantity(c);
   const xs = q.byShare ? c.share : c.travel;
-  const series: Series[] = c.items.flatMap((item, i) => {
+  const series: (Series & { side: string })[] = c.items.flatMap((item, i) => {
     const ys = numbers(q.column(item));
-    return ys.some((y) => !Number.isNaN(y)) ? [{ name: item.label, look: `series-${i + 1}`, x: xs, y: ys }] : [];
+    if (ys.every(Number.isNaN)) return [];
+    return [
+      { name: item.label, look: `series-${i + 1}`, x: xs, y: ys, side: q.ofMachine && !ownPeak.value ? item.side : "" },
+    ];
   });
   const at = Math.round(place.value * (xs.length - 1));
   const readings = series.map((s) => (Number.isNaN(s.y[at]) ? null : (s.y[at] ?? null)));
@@ -47,21 +51,17 @@ export function Curves({ comparison: c }: { comparison: Comparison }) {
               place.value = share;
             }}
           />
-          <input
-            type="range"
-            min="0"
-            max="100"
-            value={Math.round(place.value * 100)}
-            aria-label={words.machine.scrub}
-            onInput={(e) => {
-              place.value = Number(e.currentTarget.value) / 100;
+          <Scrub
+            share={place.value}
+            scrub={(share) => {
+              place.value = share;
             }}
           />
           <Legend
             entries={series.map((s, i) => ({
               name: s.name,
               look: s.look,
-              reading: readings[i] === null ? "–" : `${fixed(readings[i]! / q.axis.perUnit, 0)} ${q.axis.unit}`,
+              reading: readingText(readings[i] ?? null, q, s.side),
             }))}
           />
         </>
@@ -69,6 +69,12 @@ export function Curves({ comparison: c }: { comparison: Comparison }) {
       <Tools comparison={c} />
     </>
   );
+}
+
+/** readingText writes what a curve shows under the cursor, and whose it is. */
+function readingText(y: number | null, q: Quantity, side: string): string {
+  if (y === null) return "–";
+  return [`${fixed(y / q.axis.perUnit, 0)} ${q.axis.unit}`, side].filter(Boolean).join(", ");
 }
 
 function Tools({ comparison: c }: { comparison: Comparison }) {
@@ -84,7 +90,7 @@ function Tools({ comparison: c }: { comparison: Comparison }) {
         <label class="compared-setting">
           <span>{words.compare.measure}</span>
           <select
-            value={shown.value}
+            value={measures.some((m) => m.value === shown.value) ? shown.value : "force"}
             onChange={(e) => {
               shown.value = e.currentTarget.value;
             }}
@@ -97,6 +103,15 @@ function Tools({ comparison: c }: { comparison: Comparison }) {
           </select>
         </label>
       )}
+      {quantity(c).ofMachine && <ForceTools />}
+    </div>
+  );
+}
+
+/** ForceTools chooses how forces are shown; moments and efforts are those of lifting, over the own travel. */
+function ForceTools() {
+  return (
+    <>
       <Choice
         label={words.compare.over}
         options={[
@@ -129,6 +144,6 @@ function Tools({ comparison: c }: { comparison: Comparison }) {
         />
         {words.compare.normal}
       </label>
-    </div>
+    </>
   );
 }

@@ -2,8 +2,11 @@
 
 import { useSignal } from "@preact/signals";
 import type { Choice, Setting } from "../../api.ts";
+import { sentence } from "../../parts/notes.tsx";
 import { ask } from "../../server/client.ts";
 import { room } from "../../state/room.ts";
+import { units } from "../../state/taste.ts";
+import { beside } from "../../units.ts";
 import { words } from "../../words.ts";
 import type { Item } from "./state.ts";
 
@@ -18,7 +21,7 @@ interface OneItemProps {
 
 export function OneItem({ item, label, trouble, i, set, drop }: OneItemProps) {
   const settings = useSignal<Setting[] | null>(null);
-  const name = label || room.value?.machines.find((m) => m.id === item.id)?.name || item.id;
+  const name = label || room.value?.machines.find((m) => m.id === item.id)?.name || words.loading;
   const open = async () => {
     if (settings.value) return;
     try {
@@ -41,7 +44,7 @@ export function OneItem({ item, label, trouble, i, set, drop }: OneItemProps) {
           ×
         </button>
       </div>
-      {trouble && <p class="warn-text">{trouble}</p>}
+      {trouble && <p class="warn-text">{sentence(trouble)}</p>}
       <details onToggle={() => void open()}>
         <summary>{words.machine.tabs.set}</summary>
         {settings.value?.length === 0 && <p class="faint">{words.set.none}</p>}
@@ -57,7 +60,9 @@ export function OneItem({ item, label, trouble, i, set, drop }: OneItemProps) {
               }}
             >
               {s.values.map((v) => (
-                <option key={v}>{v}</option>
+                <option value={v} key={v}>
+                  {beside(units.value, v)}
+                </option>
               ))}
             </select>
           </label>

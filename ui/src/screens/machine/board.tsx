@@ -199,6 +199,7 @@ function holdHandle(t: Touching, handle: Handle, from: Place, e: PointerEvent): 
   const offset = sub(onScreen(view, handle.at), from);
   let edits: Edit[] = [];
   held.value = { handle, to: handle.at, touch: e.pointerType !== "mouse" };
+  bench.ready();
   return {
     move(at, e) {
       const to = onGround(view, [at[0] + offset[0], at[1] + offset[1]]);
@@ -209,8 +210,7 @@ function holdHandle(t: Touching, handle: Handle, from: Place, e: PointerEvent): 
     },
     end() {
       held.value = null;
-      if (!edits.length) return;
-      if (bench.problems.value.length) bench.drop();
+      if (!edits.length || bench.problems.value.length) bench.drop();
       else bench.keep(edits);
     },
     cancel() {

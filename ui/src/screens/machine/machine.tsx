@@ -90,7 +90,7 @@ function Head({ bench }: { bench: Bench }) {
   const name = bench.name.value;
   const leave = async () => {
     if (!sheet || !confirm(words.machine.removeSure(name))) return;
-    if (await remove(sheet.id, sheet.revision)) go({ screen: "room" });
+    if (await remove(sheet.id, sheet.revision, trainee.value)) go({ screen: "room" });
   };
   const [past, setPast] = useState(false);
   const show = (button: HTMLElement) => {

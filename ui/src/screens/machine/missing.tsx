@@ -2,6 +2,8 @@
 
 import { at } from "../../drawing/ribbon.ts";
 import type { Bench } from "../../state/bench.ts";
+import { units } from "../../state/taste.ts";
+import { beside } from "../../units.ts";
 import { words } from "../../words.ts";
 
 export function Missing({ bench }: { bench: Bench }) {
@@ -14,7 +16,8 @@ export function Missing({ bench }: { bench: Bench }) {
   const help = (preview.person?.helps ?? preview.personHelps)[0];
   return (
     <p class="missing">
-      {words.person.missing(why.split(";")[0]!)} {help && words.person.tryThis(help.setting, help.value)}
+      {words.person.missing(why.split(";")[0]!)}{" "}
+      {help && words.person.tryThis(help.setting, beside(units.value, help.value))}
     </p>
   );
 }

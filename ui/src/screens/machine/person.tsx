@@ -6,7 +6,7 @@ import { Chart, Legend, type Series } from "../../parts/chart.tsx";
 import { Scroll } from "../../parts/scroll.tsx";
 import type { Bench } from "../../state/bench.ts";
 import { units } from "../../state/taste.ts";
-import { mass, percent } from "../../units.ts";
+import { beside, mass, percent } from "../../units.ts";
 import { words } from "../../words.ts";
 import { axesOfEffort } from "./effort.ts";
 
@@ -146,7 +146,7 @@ function Helps({ bench, person }: { bench: Bench; person: PersonOnMachine }) {
           <li key={`${h.setting} ${h.value}`}>
             <span>{h.words}</span>
             <button type="button" onClick={() => bench.choose(h.setting, h.value)}>
-              {words.person.set(h.setting, h.value)}
+              {words.person.set(h.setting, beside(units.value, h.value))}
             </button>
           </li>
         ))}

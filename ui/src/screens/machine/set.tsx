@@ -5,6 +5,8 @@ import { Choice } from "../../parts/choice.tsx";
 import type { Layer } from "../../parts/figure/stage.ts";
 import { Stepper } from "../../parts/stepper.tsx";
 import type { Bench } from "../../state/bench.ts";
+import { units } from "../../state/taste.ts";
+import { beside } from "../../units.ts";
 import { words } from "../../words.ts";
 import { layers } from "./board.tsx";
 
@@ -36,7 +38,7 @@ function SettingControl({ setting: s, bench }: { setting: Setting; bench: Bench 
       {s.ranged && s.values.length > 1 ? (
         <div class="slider">
           <span class="setting-name">
-            {s.name} <strong>{chosen}</strong>
+            {s.name} <strong>{beside(units.value, chosen)}</strong>
           </span>
           <div class="slider-row">
             <button
@@ -55,7 +57,7 @@ function SettingControl({ setting: s, bench }: { setting: Setting; bench: Bench 
               step="1"
               value={i}
               aria-label={s.name}
-              aria-valuetext={chosen}
+              aria-valuetext={beside(units.value, chosen)}
               onInput={(e) => choose(s.values[Number(e.currentTarget.value)]!)}
             />
             <button
@@ -72,7 +74,7 @@ function SettingControl({ setting: s, bench }: { setting: Setting; bench: Bench 
       ) : (
         <Choice
           label={s.name}
-          options={s.values.map((value) => ({ value, name: value }))}
+          options={s.values.map((value) => ({ value, name: beside(units.value, value) }))}
           value={chosen}
           choose={choose}
         />

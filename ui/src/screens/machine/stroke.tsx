@@ -9,6 +9,7 @@ import { words } from "../../words.ts";
 export function StrokeBar({ bench, player }: { bench: Bench; player: Player }) {
   const playing = player.playing.value;
   const here = hereText(bench);
+  const side = bench.shown.value?.side ?? "";
   return (
     <div class="stroke">
       <button
@@ -30,7 +31,7 @@ export function StrokeBar({ bench, player }: { bench: Bench; player: Player }) {
           step="1"
           value={Math.round(bench.share.value * 100)}
           aria-label={words.machine.scrub}
-          aria-valuetext={here.join(", ")}
+          aria-valuetext={[here[0], side, here[1]].filter(Boolean).join(", ")}
           onInput={(e) => {
             player.pause();
             bench.share.value = Number(e.currentTarget.value) / 100;
@@ -44,6 +45,7 @@ export function StrokeBar({ bench, player }: { bench: Bench; player: Player }) {
       </div>
       <output class="here-text">
         <strong>{here[0]}</strong>
+        {side && <span class="side">{side}</span>}
         <span>{here[1]}</span>
       </output>
     </div>

@@ -30,7 +30,7 @@ export function WhyPane({ bench }: { bench: Bench }) {
         </>
       )}
       {frame && frame.shares.length > 1 && <Shares bench={bench} />}
-      {lifting && <ReadingList readings={lifting} />}
+      {lifting && <ReadingList readings={lifting} side={shown.side} />}
       <Thorough bench={bench} />
       <CurveTable bench={bench} />
       {structure && (
@@ -72,7 +72,7 @@ function Shares({ bench }: { bench: Bench }) {
   );
 }
 
-function ReadingList({ readings: r }: { readings: Readings }) {
+function ReadingList({ readings: r, side }: { readings: Readings; side: string }) {
   const u = units.value;
   const n = words.why.names;
   const rows: [string, string][] = [
@@ -91,7 +91,7 @@ function ReadingList({ readings: r }: { readings: Readings }) {
   if (r.lost > 0.05) rows.push([n.lost, work(r.lost)]);
   return (
     <>
-      <h2>{words.why.readings}</h2>
+      <h2>{words.why.readings(side)}</h2>
       <dl class="readings">
         {rows.map(([name, text]) => (
           <div key={name}>
