@@ -16,7 +16,8 @@ type Meeting struct {
 	Capacity *human.Capacity
 	Rest     *exercise.Result // held at each position of the sweep
 	Paced    *exercise.Result // at the evaluation's tempo; nil without one
-	Can      []float64        // N, by position of the sweep: what the machine's force may be until the effort is 1; +Inf where nothing limits it
+	Can      []float64        // N, by position of the sweep: what the machine's force may be until the effort is 1; +Inf where nothing limits it; NaN at gaps and where nobody was tested
+	CanMost  []float64        // N, where nobody was tested: the most that may be; NaN elsewhere. See exercise.Result.Producible
 	Warnings []human.Warning  // of the person's own figures
 	Helps    []Help           // settings that would mend what is out of reach or range
 	Notes    []string         // on the person's known lifts
@@ -28,7 +29,7 @@ type Meeting struct {
 //
 // It returns an error if the sheet has no station, if the person's figures
 // cannot be used, or if the body reaches the contact nowhere; that one says
-// which setting would help and wraps [exercise.ErrNowhere]. A position that
+// which setting would help, see [NowhereError]. A position that
 // fails is a gap with its reason.
 func (e *Evaluation) Meet(p *sheet.Person) (*Meeting, error) {
 	st, ok := e.Built.Station()
@@ -51,9 +52,10 @@ func (e *Evaluation) Meet(p *sheet.Person) (*Meeting, error) {
 	if err != nil {
 		return nil, e.nowhere(m.Body, err)
 	}
-	m.Can = m.Rest.Producible()
+	m.Can, m.CanMost = m.Rest.Producible()
 	for i := range m.Can {
 		m.Can[i] *= setup.Limbs()
+		m.CanMost[i] *= setup.Limbs()
 	}
 	if e.Tempo != nil {
 		if m.Paced, err = exercise.Run(setup, m.Body, m.Capacity, e.Sweep, exercise.Options{Tempo: e.Tempo}); err != nil {
@@ -76,15 +78,30 @@ func readied(p human.Person) (*human.Body, *human.Capacity, error) {
 	return b, c, err
 }
 
+// NowhereError is returned for a body that the machine as it is set can hold
+// nowhere. It wraps [exercise.ErrNowhere].
+type NowhereError struct {
+	Err   error
+	Helps []Help // settings that would mend it
+}
+
+// Error says why, and which setting would help.
+func (e *NowhereError) Error() string {
+	if len(e.Helps) > 0 {
+		return fmt.Sprintf("%v; %v", e.Err, e.Helps[0])
+	}
+	return fmt.Sprintf("%v; no single setting of this machine mends that", e.Err)
+}
+
+// Unwrap returns why.
+func (e *NowhereError) Unwrap() error { return e.Err }
+
 // nowhere adds to an error of a body that fits nowhere what would help it.
 func (e *Evaluation) nowhere(b *human.Body, err error) error {
 	if !errors.Is(err, exercise.ErrNowhere) {
 		return err
 	}
-	if helps := e.helps(b); len(helps) > 0 {
-		return fmt.Errorf("%w; %v", err, helps[0])
-	}
-	return fmt.Errorf("%w; no single setting of this machine mends that", err)
+	return &NowhereError{err, e.helps(b)}
 }
 
 // Name is what results call the person.

@@ -39,7 +39,8 @@ type PersonDocument struct {
 	Words    []string           `json:"words"`
 	Warnings []string           `json:"warnings"` // on the person's own figures
 	Helps    []HelpDocument     `json:"settings_that_would_help"`
-	Can      []*float64         `json:"producible_N"` // by position of at_rest; null where nothing limits it, and at gaps
+	Can      []*float64         `json:"producible_N"`         // by position of at_rest; null where nothing limits it, where nobody was tested, and at gaps
+	CanMost  []*float64         `json:"producible_at_most_N"` // the most it can be where nobody was tested; null elsewhere
 	Rest     *exercise.Document `json:"at_rest"`
 	Paced    *exercise.Document `json:"at_tempo"` // null without a tempo
 }
@@ -75,7 +76,8 @@ func (e *Evaluation) personDocument() *PersonDocument {
 			float64(h.Now.Beyond) / n, float64(h.Then.Beyond) / n})
 	}
 	for i, f := range m.Can {
-		d.Can = append(d.Can, known(m.Rest.Gap[i] == "" && !math.IsInf(f, 1), f))
+		d.Can = append(d.Can, known(!math.IsNaN(f) && !math.IsInf(f, 1), f))
+		d.CanMost = append(d.CanMost, known(!math.IsNaN(m.CanMost[i]), m.CanMost[i]))
 	}
 	if m.Paced != nil {
 		d.Paced = m.Paced.Document(e.Name)

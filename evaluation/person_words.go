@@ -17,8 +17,8 @@ func (m *Meeting) Words() []string {
 	words := m.Rest.Words()
 	words = slices.Insert(words, min(1, len(words)), m.helpWords()...)
 	if p := m.Paced; p != nil && p.Lifting.Sticking >= 0 {
-		words = append(words, fmt.Sprintf("At the tempo lifting takes %.2f at the most, of the %s; at rest %.2f.",
-			p.Lifting.Peak(), p.Lifting.Joints[p.Lifting.Limiting].Joint.Body(), m.Rest.Lifting.Peak()))
+		words = append(words, fmt.Sprintf("At the tempo lifting takes %.0f %% at the most, of the %s; at rest %.0f %%.",
+			100*p.Lifting.Peak(), p.Lifting.Joints[p.Lifting.Limiting].Joint.Body(), 100*m.Rest.Lifting.Peak()))
 	}
 	words = append(words, m.Notes...)
 	words = append(words, m.grounds()...)

@@ -37,9 +37,9 @@ type Phase struct {
 	Force   []float64 // N, of one limb on the machine along the path
 	Push    []r3.Vec  // N, on the body, ground frame, right side
 	Joints  []Column  // those that are asked
-	Effort  []float64 // the greatest of them; NaN where Unknown has an entry
+	Effort  []float64 // the greatest of those whose strength is no guess; NaN where Unknown has an entry
 	Limiter []int     // which of Joints that is
-	Unknown []string  // why no effort is told although the body is there: the strength of a joint that the exercise trains is no figure there; else empty
+	Unknown []string  // why no effort is told although the body is there: a joint that the exercise trains, whose strength is a guess or no figure, may be asked for more than any other; else empty
 
 	// Sticking is the position of the greatest effort of any joint, leaving out,
 	// where any others are left, those whose strength is a guess (see guess); -1
@@ -83,7 +83,7 @@ func (p *Phase) record(i int, x Exercise, st *stance, f float64, across [2]float
 		push = r3.Add(push, r3.Scale(across[k], st.push.across[k]))
 	}
 	p.Push[i] = push
-	untold := 0.0 // the most that a joint without a figure may be asked
+	var untold doubt
 	for k := range p.Joints {
 		c, d := &p.Joints[k], &st.demands[k]
 		m := st.moment(k, f, across)
@@ -92,10 +92,7 @@ func (p *Phase) record(i int, x Exercise, st *stance, f float64, across [2]float
 		can := d.strength(m)
 		if can.Fallen {
 			c.noFigure(i)
-			if most := abs(m) / can.Moment; slices.Contains(x.Works(), c.Action[i]) && most > untold {
-				untold = most
-				p.Unknown[i] = fmt.Sprintf("%v is asked at %.0f°, an angle for which no measured strength is known", c.Action[i], c.Angle[i].Degrees())
-			}
+			untold.raise(x, c, i, abs(m)/can.Moment)
 			continue
 		}
 		e, ok := d.effort(m)
@@ -103,19 +100,37 @@ func (p *Phase) record(i int, x Exercise, st *stance, f float64, across [2]float
 			continue
 		}
 		c.take(i, m, e, can)
-		if e > p.Effort[i] {
+		if c.Guessed(i) {
+			untold.raise(x, c, i, e)
+		} else if e > p.Effort[i] {
 			p.Effort[i], p.Limiter[i] = e, k
 		}
 		if p.Sticking < 0 || p.sticksMore(k, i) {
 			p.Sticking, p.Limiting = i, k
 		}
 	}
-	if untold <= p.Effort[i] { // whatever that joint can do, another is the limit
-		p.Unknown[i] = ""
+	if untold.effort > p.Effort[i] { // else, whatever that joint can do, another is the limit
+		p.Unknown[i], p.Effort[i] = untold.why, math.NaN()
 	}
-	if p.Unknown[i] != "" {
-		p.Effort[i] = math.NaN()
+}
+
+// doubt is the most that a joint the exercise trains may be asked of whose
+// strength is a guess, or no figure at all. Others are left out: what the weight
+// of a limb in its seat asks of the hip would hide the joints that work.
+type doubt struct {
+	effort float64
+	why    string
+}
+
+func (d *doubt) raise(x Exercise, c *Column, i int, effort float64) {
+	if effort <= d.effort || !slices.Contains(x.Works(), c.Action[i]) {
+		return
 	}
+	beyond := "beyond the angles that anybody was tested at"
+	if c.Untested[i] {
+		beyond = "an angle for which no measured strength is known"
+	}
+	*d = doubt{effort, fmt.Sprintf("%v is asked at %.0f°, %s", c.Action[i], c.Angle[i].Degrees(), beyond)}
 }
 
 // noFigure marks position i as one where no strength can be told.
@@ -128,11 +143,15 @@ func (c *Column) noFigure(i int) {
 // point so far.
 func (p *Phase) sticksMore(k, i int) bool {
 	c, most := &p.Joints[k], &p.Joints[p.Limiting]
-	if a, b := c.Joint.guess(c.Stretched[i]), most.Joint.guess(most.Stretched[p.Sticking]); a != b {
+	if a, b := c.Guessed(i), most.Guessed(p.Sticking); a != b {
 		return b
 	}
 	return c.Effort[i] > most.Effort[p.Sticking]
 }
+
+// Guessed reports whether the strength at position i is a guess, or no figure:
+// worth nothing as a limit.
+func (c *Column) Guessed(i int) bool { return c.Untested[i] || c.Joint.guess(c.Stretched[i]) }
 
 // guess reports whether a strength beyond the angles its source tested is worth
 // nothing as a limit. The published curves of hip, knee and ankle are cosines

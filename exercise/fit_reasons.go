@@ -108,10 +108,10 @@ func (t *Trial) reach() string {
 func (f *Fitting) loads(t *Trial) string {
 	s := t.Shares()
 	if s == ([3]float64{}) {
-		return fmt.Sprintf("No effort is known for %s here; the effort peaks at %.2f of what this person can produce.", f.Loaded(), t.Peak)
+		return fmt.Sprintf("No effort is known for %s here; the effort peaks at %s of what this person can produce.", f.Loaded(), inPercent(t.Peak))
 	}
-	return fmt.Sprintf("Effort of %s: %.0f %% in the lengthened third, %.0f %% in the middle, %.0f %% in the shortened; at the hardest place %.2f of what this person can produce in the joint that limits.",
-		f.Loaded(), 100*s[0], 100*s[1], 100*s[2], t.Peak)
+	return fmt.Sprintf("Effort of %s: %.0f %% in the lengthened third, %.0f %% in the middle, %.0f %% in the shortened; at the hardest place %s of what this person can produce in the joint that limits.",
+		f.Loaded(), 100*s[0], 100*s[1], 100*s[2], inPercent(t.Peak))
 }
 
 // Trade tells how a choice compares with the best: what it gains, what it
@@ -148,7 +148,7 @@ func (f *Fitting) Trade(t *Trial) string {
 	} else {
 		note(100*(mine[third]-its[third]), 1, "puts %.0f %% more of the effort in the "+what+" third", "puts %.0f %% less of the effort in the "+what+" third")
 	}
-	note(best.Peak-t.Peak, 0.02, "peaks %.2f lower", "peaks %.2f higher")
+	note(100*(best.Peak-t.Peak), 2, "peaks %.0f points of effort lower", "peaks %.0f points of effort higher")
 	return weighed(gains, costs)
 }
 

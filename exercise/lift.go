@@ -96,13 +96,19 @@ func (r *Result) underLoad(k float64, sw *mechanism.Sweep) []liftEffort {
 			m := st.moment(j, f, x)
 			d := &st.demands[j]
 			effort, ok := d.effort(m)
-			if c := &out[j]; ok && effort > c.effort && !d.joint.guess(d.sense(m).Extrapolated) {
+			if c := &out[j]; ok && effort > c.effort && !d.guessed(m) {
 				action, at := d.shown(&st.placement, m)
 				*c = liftEffort{d.joint, action, at, effort}
 			}
 		}
 	}
 	return out
+}
+
+// guessed reports whether what is available for a moment is a guess.
+func (d *demand) guessed(moment float64) bool {
+	can := d.sense(moment)
+	return can.Fallen || d.joint.guess(can.Extrapolated)
 }
 
 // sense returns what is available for a moment.

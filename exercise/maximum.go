@@ -2,6 +2,7 @@ package exercise
 
 import (
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r3"
 
@@ -23,10 +24,13 @@ type Prediction struct {
 	Factor, FactorLow, FactorHigh float64
 	Capped                        bool // the load is not the limit up to MostLoad or MostFactor
 	EmptyTooHeavy                 bool // the effort passes 1 with no load at all
-	// Untested is the share of the positions at which the strength of hip, knee
-	// or ankle was left out because no source tested it at that angle. Where
-	// that leaves nothing anywhere it is 1 and all strengths count.
+	// Untested is the share of the positions at which, under that load, a joint
+	// may be asked for more than it has at an angle nobody tested; its strength
+	// there is left out. Where it is above 0, all of the above is the most it can
+	// be, and Doubtful names the joints. Where no strength is known anywhere it is
+	// 1 and the guesses count.
 	Untested float64
+	Doubtful []string
 }
 
 // Bounds of a prediction.
@@ -53,14 +57,12 @@ func (p *Prediction) ForRepetitions(n int) (middle float64, band profile.Interva
 	return load * (1/e + 1/z) / 2, profile.Interval{Low: low / max(e, z), High: high / min(e, z)}, true
 }
 
-// predict finds the maximum by halving: the greatest effort at the direction
-// chosen for each load passes 1 once going up, see TestEffortPassesOnce. It
+// predict finds the maximum: the greatest effort at the direction chosen for
+// each load passes 1 once going up, see TestEffortPassesOnce. It
 // holds for a slow lift: neither speed nor inertia counts.
 func (r *Result) predict(sw *mechanism.Sweep) *Prediction {
 	p := &Prediction{}
-	if p.Untested, r.tested = r.untested(); !r.tested {
-		p.Untested = 1
-	}
+	r.tested = r.anyTested()
 	now, fixed, perKg := r.loads(sw)
 	share := 1 / r.Setup.Limbs()
 	weight := func(i int, load float64) float64 { return (fixed[i] + perKg[i]*load) * share }
@@ -72,8 +74,9 @@ func (r *Result) predict(sw *mechanism.Sweep) *Prediction {
 		p.High, _ = r.atEffortOne(highBand, weight, MostLoad)
 		p.EmptyTooHeavy = p.Load == 0
 	}
-	if r.Setup.Station.Contact == Held {
-		return p // what is held is its load
+	if r.held() {
+		r.doubtful(p, weight, p.Load) // what is held is its load
+		return p
 	}
 	p.Factor, _ = r.atEffortOne(middleBand, factor, MostFactor)
 	p.FactorLow, _ = r.atEffortOne(lowBand, factor, MostFactor)
@@ -81,9 +84,48 @@ func (r *Result) predict(sw *mechanism.Sweep) *Prediction {
 	if perKg == nil {
 		p.Capped = p.Factor >= MostFactor
 		p.EmptyTooHeavy = p.Factor == 0
+		r.doubtful(p, factor, p.Factor)
+	} else {
+		r.doubtful(p, weight, p.Load)
 	}
 	return p
 }
+
+// doubtful finds where the predicted load may already be too much for a joint
+// whose strength is left out.
+func (r *Result) doubtful(p *Prediction, force func(i int, load float64) float64, load float64) {
+	if !r.tested {
+		p.Untested = 1
+		return
+	}
+	if p.EmptyTooHeavy {
+		return
+	}
+	stances, rows := r.stancesWith(middleBand, false)
+	beyond := 0
+	for k := range stances {
+		st, f := &stances[k], force(rows[k], load)
+		if r.held() {
+			st.rehold(load / r.Setup.Limbs())
+		}
+		x, z := st.solve(f, r.Direction)
+		if z <= 1+2*predictTolerance {
+			continue
+		}
+		beyond++
+		for j := range st.n {
+			d, m := &st.demands[j], st.moment(j, f, x)
+			e, ok := d.effort(m)
+			if name := d.joint.Body(); ok && e > 1 && d.guessed(m) && !slices.Contains(p.Doubtful, name) {
+				p.Doubtful = append(p.Doubtful, name)
+			}
+		}
+	}
+	p.Untested = float64(beyond) / float64(max(1, len(rows)))
+}
+
+// predictTolerance is the relative error of a predicted load.
+const predictTolerance = 1e-6
 
 // which part of the band of a strength counts.
 type bandPart int
@@ -94,76 +136,62 @@ const (
 	highBand
 )
 
-// atEffortOne returns the greatest load at which no effort passes 1.
+// atEffortOne returns the greatest load at which no effort passes 1: from the
+// greatest there is down to what the worst position bears, until none is worse.
+// Each position is the worst once at most.
 func (r *Result) atEffortOne(part bandPart, force func(i int, load float64) float64, most float64) (load float64, capped bool) {
-	stances, rows := r.counted(part)
-	held := r.Setup.Station.Contact == Held
-	peak := func(load float64) float64 {
-		z := 0.0
-		for k := range stances {
-			st := &stances[k]
-			f := force(rows[k], load)
-			if held {
-				st.rehold(load / r.Setup.Limbs())
-			}
-			if _, e := st.solve(f, r.Direction); e > z {
-				z = e
-			}
-			if z > 1 {
-				break
-			}
+	stances, rows := r.stancesWith(part, r.tested)
+	effort := func(k int, load float64) float64 {
+		st := stances[k]
+		if r.held() {
+			st.rehold(load / r.Setup.Limbs())
 		}
+		_, z := st.solve(force(rows[k], load), r.Direction)
 		return z
 	}
-	if peak(0) > 1 {
-		return 0, false
-	}
-	if peak(most) <= 1 {
-		return most, true
-	}
-	lo, hi := 0.0, most
-	for hi-lo > 1e-6*most*max(1e-3, lo/most) {
-		mid := (lo + hi) / 2
-		if peak(mid) > 1 {
-			hi = mid
-		} else {
-			lo = mid
+	for k := range stances {
+		if effort(k, 0) > 1 {
+			return 0, false
 		}
 	}
-	return lo, false
+	load = most
+	for range stances {
+		worst, greatest := -1, 1.0
+		for k := range stances {
+			if z := effort(k, load); z > greatest {
+				worst, greatest = k, z
+			}
+		}
+		if worst < 0 {
+			break
+		}
+		load = atOne(load, predictTolerance, func(x float64) float64 { return effort(worst, x) })
+	}
+	return load, load == most
 }
 
-// counted returns the stances a prediction rests on, and their rows.
-func (r *Result) counted(part bandPart) (stances []stance, rows []int) {
+// stancesWith returns the stances of the positions that are reached, with a part
+// of the band of the strengths, and their rows.
+func (r *Result) stancesWith(part bandPart, tested bool) (stances []stance, rows []int) {
 	for i := range r.lifting {
 		if r.Gap[i] == "" {
-			stances, rows = append(stances, r.lifting[i].at(part, r.tested)), append(rows, i)
+			stances, rows = append(stances, r.lifting[i].at(part, tested)), append(rows, i)
 		}
 	}
 	return stances, rows
 }
 
-// untested returns the share of the placed positions at which a strength is a
-// guess, and whether any strength is not.
-func (r *Result) untested() (share float64, any bool) {
-	beyond, placed := 0, 0
-	for i := range r.lifting {
-		if r.Gap[i] != "" {
-			continue
-		}
-		placed++
-		out := false
-		for k := range r.Lifting.Joints {
-			c := &r.Lifting.Joints[k]
-			guess := c.Joint.guess(c.Stretched[i])
-			out = out || guess
-			any = any || c.Available[i] > 0 && !guess
-		}
-		if out {
-			beyond++
+// anyTested reports whether any strength anywhere is no guess.
+func (r *Result) anyTested() bool {
+	for k := range r.Lifting.Joints {
+		c := &r.Lifting.Joints[k]
+		for i, can := range c.Available {
+			if r.Gap[i] == "" && can > 0 && !c.Guessed(i) {
+				return true
+			}
 		}
 	}
-	return float64(beyond) / float64(max(1, placed)), any
+	return false
 }
 
 // at returns the stance with the strengths of one part of their band, and, if

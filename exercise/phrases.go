@@ -46,10 +46,10 @@ func lowerFirst(s string) string {
 	return strings.ToLower(s[:1]) + s[1:]
 }
 
-// two writes an effort to two decimals; what is beyond any use is said so.
-func two(e float64) string {
+// inPercent writes an effort in per cent; what is beyond any use is said so.
+func inPercent(e float64) string {
 	if e >= 10 {
 		return "far more than all"
 	}
-	return fmt.Sprintf("%.2f", e)
+	return fmt.Sprintf("%.0f %%", 100*e)
 }

@@ -206,7 +206,7 @@ func TestDocument(t *testing.T) {
 		if err := json.Unmarshal(out.Bytes(), &back); err != nil {
 			t.Fatal(err)
 		}
-		if len(back.Travel) != 9 || back.Lifting.Effort[0] != nil || back.Lifting.Effort[1] == nil || len(back.Lifting.Joints) == 0 {
+		if len(back.Travel) != 9 || back.Lifting.Effort[0] != nil || back.Lifting.Effort[8] == nil || len(back.Lifting.Joints) == 0 {
 			t.Errorf("%v: got %+v", x, back.Lifting.Effort)
 		}
 	}

@@ -19,6 +19,7 @@ type MuscleThirds struct {
 type ThirdOfUse struct {
 	Share float64 // of the travel that lies in it
 	Mean  float64 // effort there, over the travel that has a figure; 0 where there is none
+	Guess bool    // some of it rests on strengths at angles nobody was tested at
 }
 
 // Lengthened, Middle and Shortened index MuscleThirds.Thirds.
@@ -60,7 +61,26 @@ func (r *Result) thirdsOf(stretch *human.Stretch, m human.Muscle) MuscleThirds {
 		t.Effort[i] = r.Lifting.effortOf(m, p, i)
 	}
 	t.Thirds = weigh(t.Length, t.Effort, r.Travel, r.Gap)
+	for i := range n {
+		if r.Gap[i] == "" && r.Lifting.guesses(m, &r.Placements[i], i) {
+			t.Thirds[thirdOf(t.Length[i])].Guess = true
+		}
+	}
 	return t
+}
+
+// guesses reports whether an action a muscle works in is asked at position i
+// where its strength is a guess.
+func (ph *Phase) guesses(m human.Muscle, p *Placement, i int) bool {
+	for k := range ph.Joints {
+		c := &ph.Joints[k]
+		for _, a := range m.Works() {
+			if c.Guessed(i) && shareOf(a, c, p, i) > 0 {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // Posture returns the placement's joint angles; those of a limb that does not

@@ -31,7 +31,7 @@ func (r *Result) Words() []string {
 	return w
 }
 
-// headline: hardest for the shoulder at the start, 0.82 of what she can produce
+// headline: hardest for the shoulder at the start, 82 % of what she can produce
 // there.
 func (r *Result) headline() string {
 	p := &r.Lifting
@@ -40,8 +40,12 @@ func (r *Result) headline() string {
 	}
 	c := &p.Joints[p.Limiting]
 	i := p.Sticking
-	text := fmt.Sprintf("Hardest for the %s %s, %s of what %s can produce there in %v", c.Joint.Body(), r.where(i), two(c.Effort[i]), r.who(), c.Action[i])
-	return text + fmt.Sprintf(" (%s to %s over the band of that strength).", two(c.Low[i]), two(c.High[i]))
+	text := fmt.Sprintf("Hardest for the %s %s, %s of what %s can produce there in %v", c.Joint.Body(), r.where(i), inPercent(c.Effort[i]), r.who(), c.Action[i])
+	text += fmt.Sprintf(" (%s to %s over the band of that strength)", inPercent(c.Low[i]), inPercent(c.High[i]))
+	if c.Guessed(i) {
+		return text + ": a guess, for nobody was tested at such angles."
+	}
+	return text + "."
 }
 
 func (r *Result) who() string {
@@ -89,7 +93,7 @@ func (r *Result) quietWords() []string {
 			order = append(order, body)
 		}
 		for i, e := range c.Effort {
-			if !c.Joint.guess(c.Stretched[i]) && r.Gap[i] == "" {
+			if !c.Guessed(i) && r.Gap[i] == "" {
 				most[body] = max(most[body], e)
 			}
 		}
@@ -98,9 +102,9 @@ func (r *Result) quietWords() []string {
 	for _, body := range order {
 		switch {
 		case most[body] >= evenly*p.Peak():
-			parts = append(parts, fmt.Sprintf("the %s is taxed as much, %s", body, two(most[body])))
+			parts = append(parts, fmt.Sprintf("the %s is taxed as much, %s", body, inPercent(most[body])))
 		case most[body] > 0:
-			parts = append(parts, fmt.Sprintf("the %s never passes %s", body, two(most[body])))
+			parts = append(parts, fmt.Sprintf("the %s never passes %s", body, inPercent(most[body])))
 		}
 	}
 	if len(parts) == 0 {
@@ -121,12 +125,12 @@ func (r *Result) untestedWords() []string {
 		c := &p.Joints[k]
 		most := 0.0
 		for i, e := range c.Effort {
-			if c.Joint.guess(c.Stretched[i]) && !c.Untested[i] {
+			if c.Guessed(i) && !c.Untested[i] {
 				most = max(most, e)
 			}
 		}
 		if most > p.Peak() {
-			out = append(out, fmt.Sprintf("Where the %s is bent further than anybody tested its effort might reach %s: a guess, and not counted.", c.Joint.Body(), two(most)))
+			out = append(out, fmt.Sprintf("Where the %s is bent further than anybody tested its effort might reach %s: a guess, and not counted.", c.Joint.Body(), inPercent(most)))
 		}
 	}
 	return out
@@ -156,14 +160,14 @@ func (r *Result) lowering() []string {
 	if up == 0 || math.Abs(up-down) < 0.03*up {
 		return nil
 	}
-	return []string{fmt.Sprintf("Lowering takes %s at the most, lifting %s.", two(down), two(up))}
+	return []string{fmt.Sprintf("Lowering takes %s at the most, lifting %s.", inPercent(down), inPercent(up))}
 }
 
 func (r *Result) tempoWords() []string {
 	if r.Still == nil {
 		return nil
 	}
-	return []string{fmt.Sprintf("At this tempo lifting takes %s at the most; held still it would be %s.", two(r.Lifting.Peak()), two(r.Still.Peak()))}
+	return []string{fmt.Sprintf("At this tempo lifting takes %s at the most; held still it would be %s.", inPercent(r.Lifting.Peak()), inPercent(r.Still.Peak()))}
 }
 
 // thirdWords tells the main muscle's thirds.
@@ -179,7 +183,11 @@ func (r *Result) thirdWords() []string {
 			parts = append(parts, "never "+names[k])
 			continue
 		}
-		parts = append(parts, fmt.Sprintf("%s for %.0f %% of the way at %s", names[k], 100*third.Share, two(third.Mean)))
+		part := fmt.Sprintf("%s for %.0f %% of the way at %s", names[k], 100*third.Share, inPercent(third.Mean))
+		if third.Guess {
+			part += " (in part a guess)"
+		}
+		parts = append(parts, part)
 	}
 	return []string{fmt.Sprintf("The %v: %s (mean effort).", t.Muscle, strings.Join(parts, ", "))}
 }

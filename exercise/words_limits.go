@@ -14,6 +14,8 @@ func (r *Result) maximumWords() []string {
 		return nil
 	case p.EmptyTooHeavy:
 		return []string{"By these strengths the lift fails even with the load taken off; measure a strength of this person before believing that."}
+	case p.Capped && p.Untested > 0:
+		return []string{"No load is predicted: the " + enumerated(p.Doubtful) + " would be the limit, at angles nobody was tested at."}
 	case p.Capped:
 		return []string{"No joint limits the load within anything a machine could carry."}
 	}
@@ -24,18 +26,30 @@ func (r *Result) maximumWords() []string {
 		what, load, low, high = "force", p.Factor, p.FactorLow, p.FactorHigh
 		unit = func(x float64) string { return fmt.Sprintf("%.1f times the present one", x) }
 	}
-	text := fmt.Sprintf("One slow lift should be possible up to a %s of about %s (%s to %s)", what, unit(load), unit(low), unit(high))
-	if middle, band, ok := p.ForRepetitions(usual); ok {
-		text += fmt.Sprintf(", %d repetitions up to about %s (%s to %s)", usual, unit(middle), unit(band.Low), unit(band.High))
+	bound := "about"
+	if len(p.Doubtful) > 0 {
+		bound = "at most"
 	}
-	text += ". The first is where an effort becomes 1, the second follows from it by Epley's and Brzycki's equations."
+	text := fmt.Sprintf("One slow lift should be possible up to a %s of %s %s (%s to %s)", what, bound, unit(load), unit(low), unit(high))
+	if middle, band, ok := p.ForRepetitions(usual); ok {
+		text += fmt.Sprintf(", %d repetitions up to %s %s (%s to %s)", usual, bound, unit(middle), unit(band.Low), unit(band.High))
+	}
+	text += ". The first is where an effort becomes 100 %, the second follows from it by Epley's and Brzycki's equations."
 	if r.anyGap() {
 		text += " Only the part of the travel that can be reached is counted."
 	}
-	if p.Untested > 0 && p.Untested < 1 {
-		text += fmt.Sprintf(" Left out at %.0f %% of the positions: strengths at angles nobody tested.", 100*p.Untested)
+	return []string{text + p.doubtWords()}
+}
+
+// doubtWords tells what the predicted load does not know.
+func (p *Prediction) doubtWords() string {
+	switch {
+	case len(p.Doubtful) > 0:
+		return fmt.Sprintf(" Over %.0f %% of the positions the %s may give out sooner, at angles nobody was tested at: start well below.", 100*p.Untested, enumerated(p.Doubtful))
+	case p.Untested > 0:
+		return " It rests on guesses: nobody was tested at any of these angles."
 	}
-	return []string{text}
+	return ""
 }
 
 func (r *Result) anyGap() bool {

@@ -178,5 +178,5 @@ func fitTable(f *exercise.Fitting) [][]string {
 	for k, third := range [...]string{"lengthened", "middle", "shortened"} {
 		rows = append(rows, row("effort "+third+", %", func(t *exercise.Trial) string { return fmt.Sprintf("%.0f", 100*t.Shares()[k]) }))
 	}
-	return append(rows, row("hardest, of what is there", func(t *exercise.Trial) string { return fmt.Sprintf("%.2f", t.Peak) }))
+	return append(rows, row("hardest, % of what is there", func(t *exercise.Trial) string { return fmt.Sprintf("%.0f", 100*t.Peak) }))
 }

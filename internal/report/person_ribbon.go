@@ -30,13 +30,17 @@ func (r *ribbon) outline(e *evaluation.Evaluation) {
 	m := e.Person
 	load := r.full
 	for _, row := range e.Rows {
-		can := math.NaN()
-		if m.Rest.Gap[row] == "" && !math.IsInf(m.Can[row], 1) {
-			can = m.Can[row]
+		can, bound := m.Can[row], !math.IsNaN(m.CanMost[row])
+		if bound {
+			can = m.CanMost[row]
+		}
+		if math.IsInf(can, 1) {
+			can = math.NaN()
+		}
+		if !math.IsNaN(can) {
 			r.full = max(r.full, min(can, outlineMost*load))
 		}
-		limiter := &m.Rest.Lifting.Joints[m.Rest.Lifting.Limiter[row]]
-		r.can, r.guess = append(r.can, can), append(r.guess, limiter.Stretched[row])
+		r.can, r.guess = append(r.can, can), append(r.guess, bound)
 	}
 	r.stick = stickingAt(e)
 }
@@ -49,8 +53,8 @@ func (p placed) drawnCan(k int) float64 {
 	return min(p.can[k], p.full)
 }
 
-// style tells how the outline is drawn at a position: firm, dashed where the
-// strength was not tested, dotted where it lies further out.
+// style tells how the outline is drawn at a position: firm, dashed where it is
+// only the most that can be, dotted where it lies further out.
 func (p placed) style(k int) int {
 	switch {
 	case p.can[k] > p.full:
@@ -102,7 +106,7 @@ func (p placed) drawExcess(pg *draw.Page, k int, a, b float64, th draw.Theme) {
 func outlineWords(e *evaluation.Evaluation, u units) string {
 	m := e.Person
 	text := capitalised(m.Name()) + " is on it; a line beside the ribbon shows what they can produce"
-	if k := stickingAt(e); k >= 0 && !math.IsInf(m.Can[e.Rows[k]], 1) {
+	if k := stickingAt(e); k >= 0 && !math.IsInf(m.Can[e.Rows[k]], 1) && !math.IsNaN(m.Can[e.Rows[k]]) {
 		text += fmt.Sprintf(", %s at the sticking point %s into the travel, where the machine asks %s", u.Force(m.Can[e.Rows[k]]), u.Length(e.Curve.Travel[k]), u.Force(e.Curve.Lift[k]))
 	}
 	return text + "."

@@ -1,23 +1,11 @@
 import { crc32 } from "node:zlib";
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { accessible, launch, leave, type SizeName, shot, sizes, type Visit, visit } from "./browser.ts";
+import { describe, expect, test } from "vitest";
+import { accessible, leave, type SizeName, shot, sizes, type Visit, visit } from "./browser.ts";
+import { house } from "./house.ts";
 import { leverScene, photograph } from "./photo.ts";
-import { Program } from "./program.ts";
 import { choose, next, tap, to, type } from "./tapping.ts";
 
-const program = new Program();
-let browser: Browser;
-
-beforeAll(async () => {
-  browser = await launch();
-  await program.start();
-});
-
-afterAll(async () => {
-  await browser.close();
-  await program.end();
-});
+const at = house();
 
 /** enormous is a PNG of 200 megapixels that says so in its header. Source: W3C PNG, 11.2.2 IHDR. */
 function enormous(): Buffer {
@@ -38,8 +26,8 @@ const marks = (v: Visit) => v.page.locator(".photo-mark").count();
 
 describe.each(Object.keys(sizes) as SizeName[])("bad input on a %s", (size) => {
   test("is refused with a cure, and what was tapped stays", async () => {
-    const v = await visit(browser, size, program.address);
-    await to(v, program.base, "lever", "Lever");
+    const v = await visit(at.browser, size, at.program.address);
+    await to(v, at.program.base, "lever", "Lever");
     await choose(v.page, "notes.jpg", "image/jpeg", Buffer.from("not a photo at all"));
     await refused(v, "take or choose another one, as JPEG or PNG");
     await accessible(v.page);

@@ -1,28 +1,16 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import type { Preview } from "../src/api.ts";
-import { accessible, launch, leave, type SizeName, shot, sizes, visit } from "./browser.ts";
+import { accessible, leave, type SizeName, shot, sizes, visit } from "./browser.ts";
+import { house } from "./house.ts";
 import { lever, leverScene, photograph, plate, seen } from "./photo.ts";
-import { Program } from "./program.ts";
 import { choose, kept, lengthsOff, next, tap, to, type } from "./tapping.ts";
 
-const program = new Program();
-let browser: Browser;
-
-beforeAll(async () => {
-  browser = await launch();
-  await program.start();
-});
-
-afterAll(async () => {
-  await browser.close();
-  await program.end();
-});
+const at = house();
 
 describe.each(Object.keys(sizes) as SizeName[])("building a lever on a %s", (size) => {
   test("from one plate and the side that was nearer, true to its lengths and its force", async () => {
-    const v = await visit(browser, size, program.address);
-    await to(v, program.base, "lever", "Lever");
+    const v = await visit(at.browser, size, at.program.address);
+    await to(v, at.program.base, "lever", "Lever");
     await choose(v.page, "lever.png", "image/png", await photograph(v.page, leverScene));
     await v.page.locator(".photo-board image").waitFor();
     for (const p of plate(lever.points.horn!, 8)) await tap(v, seen(p));
@@ -67,8 +55,8 @@ describe.each(Object.keys(sizes) as SizeName[])("building a lever on a %s", (siz
   });
 
   test("from the tape", async () => {
-    const v = await visit(browser, size, program.address);
-    await to(v, program.base, "lever", "Lever");
+    const v = await visit(at.browser, size, at.program.address);
+    await to(v, at.program.base, "lever", "Lever");
     await v.page.getByRole("radio", { name: "With the tape" }).check({ force: true });
     await v.page.locator(".build-preview .ribbon").waitFor();
     await type(v.page, "horn, forward", 600);

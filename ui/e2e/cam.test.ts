@@ -1,30 +1,19 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import type { Page } from "playwright-core";
+import { describe, expect, test } from "vitest";
 import type { Build, Preview } from "../src/api.ts";
-import { accessible, launch, leave, type SizeName, shot, sizes, visit } from "./browser.ts";
+import { accessible, leave, type SizeName, shot, sizes, visit } from "./browser.ts";
+import { house } from "./house.ts";
 import { cam, camScene, photograph, plate, seen } from "./photo.ts";
-import { Program } from "./program.ts";
 import { choose, kept, lengthsOff, nearer, next, tap, to, type } from "./tapping.ts";
 
-const program = new Program();
-let browser: Browser;
-
-beforeAll(async () => {
-  browser = await launch();
-  await program.start();
-});
-
-afterAll(async () => {
-  await browser.close();
-  await program.end();
-});
+const at = house();
 
 const hostile = `<img src=x onerror="window.hurt=1">`;
 
 describe.each(Object.keys(sizes) as SizeName[])("tracing a cam on a %s", (size) => {
   test("a plate and a length take out the perspective, a level beam sets up, and the cam comes out smooth", async () => {
-    const v = await visit(browser, size, program.address);
-    await to(v, program.base, "cam", "Arm with a cam");
+    const v = await visit(at.browser, size, at.program.address);
+    await to(v, at.program.base, "cam", "Arm with a cam");
     await choose(v.page, "cam.png", "image/png", await photograph(v.page, camScene));
     await v.page.locator(".photo-board image").waitFor();
     for (const p of plate(cam.plateAt, 8)) await tap(v, seen(p));

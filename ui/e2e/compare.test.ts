@@ -1,24 +1,12 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { accessible, launch, leave, type SizeName, shot, sizes, visit } from "./browser.ts";
-import { Program } from "./program.ts";
+import { describe, expect, test } from "vitest";
+import { accessible, leave, type SizeName, shot, sizes, visit } from "./browser.ts";
+import { house } from "./house.ts";
 
-const program = new Program();
-let browser: Browser;
-
-beforeAll(async () => {
-  browser = await launch();
-  await program.start();
-});
-
-afterAll(async () => {
-  await browser.close();
-  await program.end();
-});
+const at = house();
 
 describe.each(Object.keys(sizes) as SizeName[])("a comparison on a %s", (size) => {
   test("lays picked machines on one axis and says how they differ", async () => {
-    const v = await visit(browser, size, program.address);
+    const v = await visit(at.browser, size, at.program.address);
     await v.page.locator(".card").first().waitFor();
     for (const name of ["Bow press", "Catch row", "Dumb-bell curl"]) {
       await v.page.getByRole("checkbox", { name: `Pick ${name} to compare` }).check();
@@ -36,9 +24,9 @@ describe.each(Object.keys(sizes) as SizeName[])("a comparison on a %s", (size) =
   });
 
   test("sets one machine beside itself at another setting", async () => {
-    const v = await visit(browser, size, program.address);
+    const v = await visit(at.browser, size, at.program.address);
     await v.page.locator(".card").first().waitFor();
-    await v.page.goto(`${program.base}#/compare`);
+    await v.page.goto(`${at.program.base}#/compare`);
     for (let i = 0; i < 2; i++) {
       await v.page.getByRole("combobox", { name: "Machine" }).selectOption({ label: "Bow press" });
       await v.page.getByRole("button", { name: "Add" }).click();
@@ -55,18 +43,18 @@ describe.each(Object.keys(sizes) as SizeName[])("a comparison on a %s", (size) =
   });
 
   test("goes on without a machine that has gone, and says so", async () => {
-    const v = await visit(browser, size, program.address);
+    const v = await visit(at.browser, size, at.program.address);
     await v.page.locator(".card").first().waitFor();
     const id = async (name: string) =>
       (await v.page.locator(".card", { hasText: name }).locator("a").getAttribute("href"))!.split("/").at(-1)!;
     const [one, two] = [await id("Bow press"), await id("Catch row")];
-    await v.page.goto(`${program.base}#/compare/${one}/no-such-sheet/${two}`);
+    await v.page.goto(`${at.program.base}#/compare/${one}/no-such-sheet/${two}`);
     await expect.poll(() => v.page.locator(".plot .curve").count()).toBe(2);
     await expect.poll(() => v.page.locator(".compared > li").count()).toBe(2);
     expect(await v.page.getByRole("status").allTextContents()).toContain(
       "One machine is no longer in the room and was left out.",
     );
-    expect(v.page.url()).toBe(`${program.base}#/compare/${one}/${two}`);
+    expect(v.page.url()).toBe(`${at.program.base}#/compare/${one}/${two}`);
     expect((await v.page.locator(".compared strong").allTextContents()).join()).not.toContain("no-such-sheet");
     await accessible(v.page);
     await shot(v, "compare-gone");
@@ -74,9 +62,9 @@ describe.each(Object.keys(sizes) as SizeName[])("a comparison on a %s", (size) =
   });
 
   test("has its slider under the cursor", async () => {
-    const v = await visit(browser, size, program.address);
+    const v = await visit(at.browser, size, at.program.address);
     await v.page.locator(".card").first().waitFor();
-    await v.page.goto(`${program.base}#/compare`);
+    await v.page.goto(`${at.program.base}#/compare`);
     await v.page.getByRole("combobox", { name: "Machine" }).selectOption({ label: "Bow press" });
     await v.page.getByRole("button", { name: "Add" }).click();
     const slider = v.page.getByRole("slider");
@@ -95,7 +83,7 @@ describe.each(Object.keys(sizes) as SizeName[])("a comparison on a %s", (size) =
   });
 
   test("shows what machines ask of a person's joints", async () => {
-    const v = await visit(browser, size, program.address);
+    const v = await visit(at.browser, size, at.program.address);
     await v.page.locator(".card").first().waitFor();
     for (const name of ["Bow press", "Feather overhead press"]) {
       await v.page.getByRole("checkbox", { name: `Pick ${name} to compare` }).check();

@@ -1,21 +1,10 @@
 import { readFileSync, statSync } from "node:fs";
-import type { Browser, Download, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { accessible, launch, leave, open, type SizeName, shot, sizes, visit } from "./browser.ts";
-import { Program } from "./program.ts";
+import type { Download, Page } from "playwright-core";
+import { describe, expect, test } from "vitest";
+import { accessible, leave, open, type SizeName, shot, sizes, visit } from "./browser.ts";
+import { house } from "./house.ts";
 
-const program = new Program();
-let browser: Browser;
-
-beforeAll(async () => {
-  browser = await launch();
-  await program.start();
-});
-
-afterAll(async () => {
-  await browser.close();
-  await program.end();
-});
+const at = house();
 
 async function toExplanation(page: Page, machine: string): Promise<void> {
   await open(page, machine);
@@ -36,7 +25,7 @@ const firstBytes = async (d: Download, n: number): Promise<string> =>
 
 describe.each(Object.keys(sizes) as SizeName[])("an explanation on a %s", (size) => {
   test("leads step by step through the stroke", async () => {
-    const v = await visit(browser, size, program.address);
+    const v = await visit(at.browser, size, at.program.address);
     await toExplanation(v.page, "Feathering curl");
     await accessible(v.page);
     const next = v.page.getByRole("button", { name: "Next" });
@@ -55,11 +44,11 @@ describe.each(Object.keys(sizes) as SizeName[])("an explanation on a %s", (size)
   });
 
   test("goes out as one page that works without program or network", async () => {
-    const v = await visit(browser, size, program.address);
+    const v = await visit(at.browser, size, at.program.address);
     await toExplanation(v.page, "Bow press");
     const file = await (await taken(v.page, "Page for a client")).path();
     expect(statSync(file).size).toBeLessThan(1_000_000);
-    const offline = await browser.newContext({ ...sizes[size], offline: true });
+    const offline = await at.browser.newContext({ ...sizes[size], offline: true });
     const page = await offline.newPage();
     const asked: string[] = [];
     page.on("request", (r) => asked.push(r.url()));
@@ -81,7 +70,7 @@ describe.each(Object.keys(sizes) as SizeName[])("an explanation on a %s", (size)
   });
 
   test("goes out as pictures and film", async () => {
-    const v = await visit(browser, size, program.address);
+    const v = await visit(at.browser, size, at.program.address);
     await toExplanation(v.page, "Bow press");
     // signatures: GIF89a specification; PNG, RFC 2083 3.1; PDF, ISO 32000-1 7.5.2; EBML, RFC 8794 11.2.1
     expect(await firstBytes(await taken(v.page, "Moving picture (GIF)"), 6)).toBe("GIF89a");
@@ -95,7 +84,7 @@ describe.each(Object.keys(sizes) as SizeName[])("an explanation on a %s", (size)
   });
 
   test("shows the whole person, and takes them along", async () => {
-    const v = await visit(browser, size, program.address);
+    const v = await visit(at.browser, size, at.program.address);
     await v.page.locator(".card").first().waitFor();
     await v.page.getByRole("combobox", { name: "On it" }).selectOption({ label: "the engine room" });
     await toExplanation(v.page, "Keelson squat");
@@ -109,7 +98,7 @@ describe.each(Object.keys(sizes) as SizeName[])("an explanation on a %s", (size)
   });
 
   test("has a text ready to be sent", async () => {
-    const v = await visit(browser, size, program.address);
+    const v = await visit(at.browser, size, at.program.address);
     await toExplanation(v.page, "Bow press");
     const message = v.page.getByRole("textbox", { name: "Text to send" });
     const text = await message.inputValue();

@@ -1,22 +1,10 @@
 /** Measures, and prints, how long the page takes from a move of the finger to the changed drawing and curve. Nothing is held against the clock. */
 
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { launch, leave, open, type Visit, visit } from "./browser.ts";
-import { Program } from "./program.ts";
+import { expect, test } from "vitest";
+import { leave, open, type Visit, visit } from "./browser.ts";
+import { house } from "./house.ts";
 
-const program = new Program();
-let browser: Browser;
-
-beforeAll(async () => {
-  browser = await launch();
-  await program.start();
-});
-
-afterAll(async () => {
-  await browser.close();
-  await program.end();
-});
+const at = house();
 
 const moves = 120;
 
@@ -51,7 +39,7 @@ test.each([
   ["Feathering curl", "point grip"],
   ["Gate squat", "point horn"],
 ])("dragging on %s", async (machine, handle) => {
-  const v = await visit(browser, "desk", program.address);
+  const v = await visit(at.browser, "desk", at.program.address);
   await open(v.page, machine);
   await v.page.getByRole("radio", { name: "Alter it" }).check({ force: true });
   for (const every of [33, 16]) {

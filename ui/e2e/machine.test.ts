@@ -1,20 +1,9 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { accessible, drag, launch, leave, open, type SizeName, shot, sizes, visit, watched } from "./browser.ts";
-import { Program } from "./program.ts";
+import type { Page } from "playwright-core";
+import { describe, expect, test } from "vitest";
+import { accessible, drag, leave, open, type SizeName, shot, sizes, visit, watched } from "./browser.ts";
+import { house } from "./house.ts";
 
-const program = new Program();
-let browser: Browser;
-
-beforeAll(async () => {
-  browser = await launch();
-  await program.start();
-});
-
-afterAll(async () => {
-  await browser.close();
-  await program.end();
-});
+const at = house();
 
 const forceHere = async (page: Page): Promise<number> =>
   Number(/[\d.]+/.exec((await page.locator(".here-text strong").textContent())!)![0]);
@@ -27,7 +16,7 @@ async function tab(page: Page, name: string): Promise<void> {
 
 describe.each(Object.keys(sizes) as SizeName[])("a machine on a %s", (size) => {
   test("shows ribbon, curve and reading; the stroke moves them together", async () => {
-    const v = await visit(browser, size, program.address);
+    const v = await visit(at.browser, size, at.program.address);
     await open(v.page, "Bow press");
     const start = await forceHere(v.page);
     await v.page.getByRole("slider", { name: "Place in the travel" }).fill("100");
@@ -47,7 +36,7 @@ describe.each(Object.keys(sizes) as SizeName[])("a machine on a %s", (size) => {
   });
 
   test("a dragged point changes the curve at once, stays, and is undone after a restart", async () => {
-    const v = await visit(browser, size, program.address);
+    const v = await visit(at.browser, size, at.program.address);
     await open(v.page, "Bow press");
     const before = await forceHere(v.page);
     await alter(v.page);
@@ -59,8 +48,8 @@ describe.each(Object.keys(sizes) as SizeName[])("a machine on a %s", (size) => {
     await accessible(v.page);
     await shot(v, "machine-altered");
 
-    await program.stop();
-    await program.start();
+    await at.program.stop();
+    await at.program.start();
     await v.page.reload();
     await v.page.locator(".drawing .ribbon").waitFor();
     expect(await forceHere(v.page)).toBe(after);
@@ -70,7 +59,7 @@ describe.each(Object.keys(sizes) as SizeName[])("a machine on a %s", (size) => {
   });
 
   test("the keyboard moves a point by a millimetre, and Escape restores it", async () => {
-    const v = await visit(browser, size, program.address);
+    const v = await visit(at.browser, size, at.program.address);
     await open(v.page, "Bow press");
     await alter(v.page);
     const horn = v.page.locator('[data-handle="point horn"]');
@@ -88,7 +77,7 @@ describe.each(Object.keys(sizes) as SizeName[])("a machine on a %s", (size) => {
   });
 
   test("a number is typed with its unit, refused in words, and kept with Enter", async () => {
-    const v = await visit(browser, size, program.address);
+    const v = await visit(at.browser, size, at.program.address);
     await open(v.page, "Bow press");
     await tab(v.page, "Measure");
     const field = v.page.getByRole("textbox", { name: "horn, forward", exact: true });
@@ -108,7 +97,7 @@ describe.each(Object.keys(sizes) as SizeName[])("a machine on a %s", (size) => {
   });
 
   test("a setting moves the curve and is remembered", async () => {
-    const v = await visit(browser, size, program.address);
+    const v = await visit(at.browser, size, at.program.address);
     await open(v.page, "Bow press");
     const before = await forceHere(v.page);
     await tab(v.page, "Set");
@@ -121,7 +110,7 @@ describe.each(Object.keys(sizes) as SizeName[])("a machine on a %s", (size) => {
   });
 
   test("a force read off a scale stands on the curve", async () => {
-    const v = await visit(browser, size, program.address);
+    const v = await visit(at.browser, size, at.program.address);
     await open(v.page, "Bow press");
     const cross = v.page.locator(".plot .cross");
     expect(await cross.count()).toBe(0);
@@ -143,10 +132,10 @@ describe.each(Object.keys(sizes) as SizeName[])("a machine on a %s", (size) => {
   });
 
   test("two pages that change one thing lose nothing and say so", async () => {
-    const one = await visit(browser, size, program.address);
+    const one = await visit(at.browser, size, at.program.address);
     await open(one.page, "Catch row");
     // another profile, as another device would be: it hears nothing of the first
-    const two = await visit(browser, size, program.address);
+    const two = await visit(at.browser, size, at.program.address);
     await open(two.page, "Catch row");
     for (const page of [one.page, two.page]) await tab(page, "Sheet");
     const sheet = (page: Page) => page.getByRole("textbox", { name: "The sheet as text" });
@@ -171,9 +160,9 @@ describe.each(Object.keys(sizes) as SizeName[])("a machine on a %s", (size) => {
   });
 
   test("two devices that move different points both keep their change", async () => {
-    const one = await visit(browser, size, program.address);
+    const one = await visit(at.browser, size, at.program.address);
     await open(one.page, "Bow press");
-    const two = await visit(browser, size, program.address);
+    const two = await visit(at.browser, size, at.program.address);
     await open(two.page, "Bow press");
     await tab(one.page, "Measure");
     await tab(two.page, "Measure");
@@ -195,7 +184,7 @@ describe.each(Object.keys(sizes) as SizeName[])("a machine on a %s", (size) => {
   });
 
   test("another tab of the same browser follows by itself", async () => {
-    const one = await visit(browser, size, program.address);
+    const one = await visit(at.browser, size, at.program.address);
     await open(one.page, "Heel raise");
     const two = await watched(one.context, size, one.page.url());
     await two.page.locator(".drawing .ribbon").waitFor();

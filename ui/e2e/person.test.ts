@@ -1,24 +1,12 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { accessible, launch, leave, open, type SizeName, shot, sizes, visit } from "./browser.ts";
-import { Program } from "./program.ts";
+import { describe, expect, test } from "vitest";
+import { accessible, leave, open, type SizeName, shot, sizes, visit } from "./browser.ts";
+import { house } from "./house.ts";
 
-const program = new Program();
-let browser: Browser;
-
-beforeAll(async () => {
-  browser = await launch();
-  await program.start();
-});
-
-afterAll(async () => {
-  await browser.close();
-  await program.end();
-});
+const at = house();
 
 describe.each(Object.keys(sizes) as SizeName[])("a person on a %s", (size) => {
   test("is put on a machine and taken off again", async () => {
-    const v = await visit(browser, size, program.address);
+    const v = await visit(at.browser, size, at.program.address);
     await open(v.page, "Bow press");
     expect(await v.page.locator(".body").count()).toBe(0);
     await v.page.getByRole("combobox", { name: "On it" }).selectOption({ label: "the stroke" });
@@ -36,8 +24,54 @@ describe.each(Object.keys(sizes) as SizeName[])("a person on a %s", (size) => {
     await leave(v);
   });
 
+  test("is told as strong only where strength was measured", async () => {
+    const v = await visit(at.browser, size, at.program.address);
+    await v.page.locator(".card").first().waitFor();
+    await v.page.getByRole("combobox", { name: "On it" }).selectOption({ label: "the stroke" });
+    await open(v.page, "Gate squat");
+    // the deep knee was tested by nobody: a bound, dotted, and no line of what she can produce
+    await expect.poll(() => v.page.locator(".can .bound").getAttribute("d")).toMatch(/^M/);
+    const legend = v.page.locator(".curve-view .legend").first();
+    await expect.poll(() => legend.textContent()).toContain("at most, nobody was tested there");
+    expect(await legend.textContent()).toContain("sticking point");
+    expect(await v.page.locator(".curve-view .beyond").first().textContent()).toMatch(/^can: more than \d+\sN$/);
+    await v.page.getByRole("tab", { name: "Person" }).click();
+    const chart = v.page.locator(".prose .plot");
+    await chart.waitFor();
+    expect(await chart.locator(".curve.guess").count()).toBeGreaterThan(0);
+    const joints = v.page.locator(".prose .legend");
+    expect(await joints.textContent()).toContain("a guess");
+    expect(await joints.textContent()).not.toContain("sideways");
+    expect(await v.page.locator(".prose").textContent()).not.toMatch(/\b[01]\.\d\d of what/);
+    await joints.scrollIntoViewIfNeeded();
+    await accessible(v.page);
+    await shot(v, "person-guess");
+    await leave(v);
+  });
+
+  test("is missed on the board, with the setting that helps", async () => {
+    const v = await visit(at.browser, size, at.program.address);
+    await v.page.locator(".card").first().waitFor();
+    await v.page.getByRole("combobox", { name: "On it" }).selectOption({ label: "the stroke" });
+    await open(v.page, "Wing lateral raise");
+    const missing = v.page.locator(".missing");
+    await missing.waitFor();
+    expect(await missing.textContent()).toMatch(/^Not reached here: the pad lies \d+ mm off .*\. Set seat to low\.$/);
+    await v.page.getByRole("slider").first().press("End");
+    await expect.poll(() => missing.count()).toBe(0); // there she can be
+    await v.page.getByRole("combobox", { name: "On it" }).selectOption({ label: "the treasurer" });
+    await expect
+      .poll(() => missing.textContent())
+      .toMatch(/^Not reached here: the pad lies \d+ mm off .*\. Set pad to middle\.$/);
+    await accessible(v.page);
+    await shot(v, "person-missing");
+    await v.page.getByRole("combobox", { name: "On it" }).selectOption({ label: "Nobody" });
+    await expect.poll(() => missing.count()).toBe(0);
+    await leave(v);
+  });
+
   test("sorts the room by what fits", async () => {
-    const v = await visit(browser, size, program.address);
+    const v = await visit(at.browser, size, at.program.address);
     await v.page.locator(".card").first().waitFor();
     await v.page.getByRole("combobox", { name: "On it" }).selectOption({ label: "the stroke" });
     await v.page.locator(".fit-lines").first().waitFor();
@@ -48,9 +82,9 @@ describe.each(Object.keys(sizes) as SizeName[])("a person on a %s", (size) => {
   });
 
   test("is added, understood, changed and removed", async () => {
-    const v = await visit(browser, size, program.address);
+    const v = await visit(at.browser, size, at.program.address);
     await v.page.locator(".card").first().waitFor();
-    await v.page.goto(`${program.base}#/people`);
+    await v.page.goto(`${at.program.base}#/people`);
     const people = v.page.locator(".people-list > li");
     await people.first().waitFor();
     const before = await people.count();
@@ -121,7 +155,7 @@ describe.each(Object.keys(sizes) as SizeName[])("a person on a %s", (size) => {
 
 test("the page in the dark, in pounds and inches", async () => {
   for (const size of Object.keys(sizes) as SizeName[]) {
-    const v = await visit(browser, size, program.address);
+    const v = await visit(at.browser, size, at.program.address);
     await v.page.locator(".card").first().waitFor();
     await v.page.getByLabel("How the page looks").click();
     await v.page.getByRole("radio", { name: "Dark" }).check({ force: true });
@@ -134,7 +168,7 @@ test("the page in the dark, in pounds and inches", async () => {
     await v.page.getByRole("tab", { name: "Set" }).click();
     await v.page.getByText("30 kg (66\u00a0lb)", { exact: true }).waitFor();
     await shot(v, "set-imperial");
-    await v.page.goto(`${program.base}#/room`);
+    await v.page.goto(`${at.program.base}#/room`);
     await open(v.page, "Quarter tackle");
     expect(await v.page.locator(".here-text strong").textContent()).toContain("lb");
     await accessible(v.page);

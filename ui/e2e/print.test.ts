@@ -1,23 +1,12 @@
 /** Printing a machine, an explanation and the room: on both sizes of paper, light even from a dark screen, without an empty sheet. */
 
 import { mkdirSync } from "node:fs";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { launch, leave, open, type SizeName, sizes, visit } from "./browser.ts";
-import { Program } from "./program.ts";
+import type { Page } from "playwright-core";
+import { describe, expect, test } from "vitest";
+import { leave, open, type SizeName, sizes, visit } from "./browser.ts";
+import { house } from "./house.ts";
 
-const program = new Program();
-let browser: Browser;
-
-beforeAll(async () => {
-  browser = await launch();
-  await program.start();
-});
-
-afterAll(async () => {
-  await browser.close();
-  await program.end();
-});
+const at = house();
 
 /** printed prints the page and returns how many sheets that takes: the page objects of ISO 32000-1, 7.7.3.3. */
 async function printed(page: Page, name: string, format: string): Promise<number> {
@@ -42,7 +31,7 @@ const white = "rgb(255, 255, 255)";
 
 describe.each(Object.keys(sizes) as SizeName[])("print from a %s at night", (size) => {
   test.each(["A4", "Letter"])("on %s", async (format) => {
-    const v = await visit(browser, size, program.address);
+    const v = await visit(at.browser, size, at.program.address);
     await v.page.emulateMedia({ colorScheme: "dark" });
     await v.page.locator(".card").first().waitFor();
     expect(await onPaper(v.page)).toEqual([white, black]);

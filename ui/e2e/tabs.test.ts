@@ -1,24 +1,12 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { launch, leave, open, type SizeName, shot, sizes, visit } from "./browser.ts";
-import { Program } from "./program.ts";
+import { describe, expect, test } from "vitest";
+import { leave, open, type SizeName, shot, sizes, visit } from "./browser.ts";
+import { house } from "./house.ts";
 
-const program = new Program();
-let browser: Browser;
-
-beforeAll(async () => {
-  browser = await launch();
-  await program.start();
-});
-
-afterAll(async () => {
-  await browser.close();
-  await program.end();
-});
+const at = house();
 
 describe.each(Object.keys(sizes) as SizeName[])("the tabs of a machine on a %s", (size) => {
   test("begin at their top, however far the last was scrolled", async () => {
-    const v = await visit(browser, size, program.address);
+    const v = await visit(at.browser, size, at.program.address);
     await open(v.page, "Bow press");
     const pane = v.page.getByRole("tabpanel");
     for (const [from, to] of [
@@ -36,7 +24,7 @@ describe.each(Object.keys(sizes) as SizeName[])("the tabs of a machine on a %s",
   });
 
   test("say why with the band that is drawn, and whose the force is", async () => {
-    const v = await visit(browser, size, program.address);
+    const v = await visit(at.browser, size, at.program.address);
     await open(v.page, "Bow press");
     await v.page.getByRole("tab", { name: "Why" }).click();
     const why = v.page.getByRole("tabpanel");

@@ -1,29 +1,18 @@
 /** Fingers on the drawing, one and two, as the browser gets them from the glass; then the whole way without finger or mouse. */
 
-import type { Browser, CDPSession, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { launch, leave, open, type SizeName, shot, sizes, type Visit, visit, watched } from "./browser.ts";
-import { Program } from "./program.ts";
+import type { CDPSession, Page } from "playwright-core";
+import { describe, expect, test } from "vitest";
+import { leave, open, type SizeName, shot, sizes, type Visit, visit, watched } from "./browser.ts";
+import { house } from "./house.ts";
 
 type Place = [number, number];
 
-const program = new Program();
-let browser: Browser;
-
-beforeAll(async () => {
-  browser = await launch();
-  await program.start();
-});
-
-afterAll(async () => {
-  await browser.close();
-  await program.end();
-});
+const at = house();
 
 /** touchable opens the program where fingers are felt, on the desk too. */
 async function touchable(size: SizeName): Promise<Visit> {
-  const context = await browser.newContext({ ...sizes[size], hasTouch: true });
-  return watched(context, size, program.address);
+  const context = await at.browser.newContext({ ...sizes[size], hasTouch: true });
+  return watched(context, size, at.program.address);
 }
 
 /** Hand puts fingers on the glass and moves them. */
@@ -196,7 +185,7 @@ async function tabTo(page: Page, name: RegExp, most = 120): Promise<void> {
 
 describe.each(Object.keys(sizes) as SizeName[])("the keyboard alone, on a %s", (size) => {
   test("opens a machine, moves a point, undoes it, and explains the stroke", async () => {
-    const v = await visit(browser, size, program.address);
+    const v = await visit(at.browser, size, at.program.address);
     const { page } = v;
     await page.locator(".card").first().waitFor();
     await tabTo(page, /^Bow press/);

@@ -395,6 +395,8 @@ export interface JointColumn {
   /** N·m; null where nobody published any */
   available: (number | null)[];
   effort: (number | null)[];
+  /** the strength is taken where nobody was tested: it counts nowhere */
+  guess: boolean[];
   /** effort of somebody stronger within the band of the strength */
   low: (number | null)[];
   /** of somebody weaker */
@@ -512,6 +514,8 @@ export interface Maximum {
   factor: number;
   /** the load is not what limits */
   capped: boolean;
+  /** a joint may give out sooner, at angles nobody was tested at */
+  atMost: boolean;
   /** even the empty machine asks for more */
   empty: boolean;
 }
@@ -533,6 +537,8 @@ export interface MuscleRange {
   share: [number, number, number];
   /** effort there; null where the travel does not come */
   mean: [(number | null), (number | null), (number | null)];
+  /** it rests in part on angles nobody was tested at */
+  guess: [boolean, boolean, boolean];
 }
 
 /** NamedNumber answers a ValueAsk in the unit it asked for. */
@@ -618,9 +624,11 @@ export interface PersonOnMachine {
   warnings: string[];
   /** settings that would mend what is out of reach or range */
   helps: SettingHelp[];
-  /** N at the contact that this person can produce in a slow lift */
+  /** N at the contact that this person can produce in a slow lift; null where nothing limits it and where nobody was tested */
   can: (number | null)[];
-  /** lifting: moment asked over moment available, of the hardest joint */
+  /** N, where a joint nobody was tested at may be the limit: the most it can be; null elsewhere */
+  canMost: (number | null)[];
+  /** lifting: moment asked over moment available, of the hardest joint; null where a guess is the greatest */
   effort: (number | null)[];
   /** the same, lowering */
   lowering: (number | null)[];
@@ -782,6 +790,8 @@ export interface Preview {
   person: PersonOnMachine | null;
   /** why the person of the look is not on it */
   personGap: string;
+  /** PersonHelps are settings that would let the person on it. */
+  personHelps: SettingHelp[];
   cautions: string[];
 }
 

@@ -1,6 +1,20 @@
 import { describe, expect, it } from "vitest";
 import type { Curve } from "../src/api.ts";
-import { at, ceiling, edge, type Laid, type Ribbon, ribbonOf, runs, sure } from "../src/drawing/ribbon.ts";
+import {
+  above,
+  at,
+  below,
+  ceiling,
+  edge,
+  fitWith,
+  type Laid,
+  middleOf,
+  mostCan,
+  type Ribbon,
+  ribbonOf,
+  runs,
+  sure,
+} from "../src/drawing/ribbon.ts";
 
 /** curve returns a curve along a straight path of 1 m with the given lifting forces. */
 function curve(lift: (number | null)[]): Curve {
@@ -58,6 +72,26 @@ describe("a ribbon", () => {
     expect(sure(10, 20)).toBe(10);
     expect(sure(-20, -10)).toBe(-10);
     expect(sure(-5, 5)).toBe(0);
+  });
+});
+
+describe("what a person can produce", () => {
+  const can = [50, 150, Number.NaN, 250, 300, 350, 90];
+  it("is parted at a bound", () => {
+    expect(below(can, 200)).toEqual([50, 150, Number.NaN, Number.NaN, Number.NaN, Number.NaN, 90]);
+    expect(above(can, 200)).toEqual([Number.NaN, Number.NaN, Number.NaN, 250, 300, 350, Number.NaN]);
+  });
+  it("is named in the middle of its longest stretch", () => {
+    expect(middleOf(can)).toBe(5); // of the positions 3 to 6
+    expect(middleOf([Number.NaN, Number.NaN])).toBeUndefined();
+  });
+  it("has room in the picture as far out as it is drawn", () => {
+    const r: Ribbon = { ...ribbonOf(curve([100, 100]), "lifting", null), canMost: [1e6, Number.NaN] };
+    const size = { width: 900, height: 300 };
+    const view = fitWith({ low: [0, 0], high: [1, 1] }, r, 60, 100, size, 10);
+    const [, down] = edge({ ribbon: r, view, perNewton: 0.6, full: mostCan * 100 }, 0, 1e6);
+    expect(down).toBeGreaterThan(275); // it hangs below the machine, so it is what decides
+    expect(down).toBeLessThan(295); // the margin is 10 px; the fit is found in rounds
   });
 });
 

@@ -10,8 +10,9 @@ type PersonOnMachine struct {
 	Words    []string      `json:"words"`
 	Warnings []string      `json:"warnings"` // on the person's own figures
 	Helps    []SettingHelp `json:"helps"`    // settings that would mend what is out of reach or range
-	Can      []*float64    `json:"can"`      // N at the contact that this person can produce in a slow lift
-	Effort   []*float64    `json:"effort"`   // lifting: moment asked over moment available, of the hardest joint
+	Can      []*float64    `json:"can"`      // N at the contact that this person can produce in a slow lift; null where nothing limits it and where nobody was tested
+	CanMost  []*float64    `json:"canMost"`  // N, where a joint nobody was tested at may be the limit: the most it can be; null elsewhere
+	Effort   []*float64    `json:"effort"`   // lifting: moment asked over moment available, of the hardest joint; null where a guess is the greatest
 	Lowering []*float64    `json:"lowering"` // the same, lowering
 	Limiter  []*string     `json:"limiter"`  // the hardest joint, lifting
 	Gap      []*string     `json:"gap"`      // why there is nobody, or nothing known
@@ -38,8 +39,9 @@ type JointColumn struct {
 	Moment    []*float64 `json:"moment"`    // N·m, internal
 	Available []*float64 `json:"available"` // N·m; null where nobody published any
 	Effort    []*float64 `json:"effort"`
-	Low       []*float64 `json:"low"`  // effort of somebody stronger within the band of the strength
-	High      []*float64 `json:"high"` // of somebody weaker
+	Guess     []bool     `json:"guess"` // the strength is taken where nobody was tested: it counts nowhere
+	Low       []*float64 `json:"low"`   // effort of somebody stronger within the band of the strength
+	High      []*float64 `json:"high"`  // of somebody weaker
 	Source    string     `json:"source"`
 	Mark      string     `json:"mark"`     // how far the source was followed back
 	Weak      bool       `json:"weak"`     // not far enough to lean on
@@ -54,6 +56,7 @@ type MuscleRange struct {
 	Effort []*float64  `json:"effort"`
 	Share  [3]float64  `json:"share"` // of the travel spent in each third
 	Mean   [3]*float64 `json:"mean"`  // effort there; null where the travel does not come
+	Guess  [3]bool     `json:"guess"` // it rests in part on angles nobody was tested at
 }
 
 // Maximum is the load at which the greatest effort of the stroke becomes 1. A
@@ -64,6 +67,7 @@ type Maximum struct {
 	High   float64 `json:"high"`
 	Factor float64 `json:"factor"` // the same as a multiple of the present force
 	Capped bool    `json:"capped"` // the load is not what limits
+	AtMost bool    `json:"atMost"` // a joint may give out sooner, at angles nobody was tested at
 	Empty  bool    `json:"empty"`  // even the empty machine asks for more
 }
 

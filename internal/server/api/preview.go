@@ -69,7 +69,9 @@ type Preview struct {
 	StrokeGap string           `json:"strokeGap"` // why there is no stroke though a tempo was given
 	Person    *PersonOnMachine `json:"person"`    // null without one
 	PersonGap string           `json:"personGap"` // why the person of the look is not on it
-	Cautions  []string         `json:"cautions"`
+	// PersonHelps are settings that would let the person on it.
+	PersonHelps []SettingHelp `json:"personHelps"`
+	Cautions    []string      `json:"cautions"`
 }
 
 // Reply answers a question asked over a line: with one of both.

@@ -31,3 +31,29 @@ func BenchmarkDrag(b *testing.B) {
 		}
 	}
 }
+
+// BenchmarkPerson is what opening a machine with somebody on it costs on the
+// server: every demo machine that has a station, as the page asks once a change
+// is kept.
+func BenchmarkPerson(b *testing.B) {
+	people := demo.People()
+	for _, f := range demo.Machines() {
+		for _, who := range people {
+			person, err := Person(who.Name, string(who.Data))
+			if err != nil {
+				b.Fatal(err)
+			}
+			look := api.Look{Frames: api.AllFrames, Positions: 101, Structure: true}
+			if p := Preview(context.Background(), Read(string(f.Data)), look, person); p.Person == nil {
+				continue // no station, or out of reach
+			}
+			b.Run(f.Name+"/"+person.Name, func(b *testing.B) {
+				for b.Loop() {
+					if _, err := json.Marshal(Preview(context.Background(), Read(string(f.Data)), look, person)); err != nil {
+						b.Fatal(err)
+					}
+				}
+			})
+		}
+	}
+}

@@ -1,6 +1,7 @@
 package view
 
 import (
+	"errors"
 	"math"
 
 	"steelyard/evaluation"
@@ -27,6 +28,10 @@ func meet(p *api.Preview, e *evaluation.Evaluation, person *sheet.Person) {
 	m, err := e.Meet(person)
 	if err != nil {
 		p.PersonGap = Told(err)
+		var nowhere *evaluation.NowhereError
+		if errors.As(err, &nowhere) {
+			p.PersonHelps = settingHelps(nowhere.Helps)
+		}
 		return
 	}
 	e.Person = m
@@ -40,13 +45,10 @@ func onMachine(e *evaluation.Evaluation) api.PersonOnMachine {
 	m := e.Person
 	r := m.Rest
 	out := api.PersonOnMachine{Name: m.Name(), Exercise: r.Setup.Exercise.String(), Posture: r.Setup.Station.Posture.String(),
-		Words: list(m.Words()), Warnings: []string{}, Helps: []api.SettingHelp{}, Joints: []api.JointColumn{}, Muscles: []api.MuscleRange{},
+		Words: list(m.Words()), Warnings: []string{}, Helps: settingHelps(m.Helps), Joints: []api.JointColumn{}, Muscles: []api.MuscleRange{},
 		Cautions: []string{evaluation.PersonCaution}}
 	for _, w := range m.Warnings {
 		out.Warnings = append(out.Warnings, w.String())
-	}
-	for _, h := range m.Helps {
-		out.Helps = append(out.Helps, api.SettingHelp{Setting: h.Setting, Value: h.Value, Words: h.String() + "."})
 	}
 	fillEffort(&out, e)
 	for i := range r.Lifting.Joints {
@@ -56,7 +58,16 @@ func onMachine(e *evaluation.Evaluation) api.PersonOnMachine {
 		out.Muscles = append(out.Muscles, muscleRange(e, &r.Thirds[i]))
 	}
 	if x := r.Maximum; x != nil {
-		out.Maximum = &api.Maximum{Load: newtons(x.Load), Low: newtons(x.Low), High: newtons(x.High), Factor: share(x.Factor), Capped: x.Capped, Empty: x.EmptyTooHeavy}
+		out.Maximum = &api.Maximum{Load: newtons(x.Load), Low: newtons(x.Low), High: newtons(x.High), Factor: share(x.Factor),
+			Capped: x.Capped, Empty: x.EmptyTooHeavy, AtMost: x.Untested > 0}
+	}
+	return out
+}
+
+func settingHelps(helps []evaluation.Help) []api.SettingHelp {
+	out := []api.SettingHelp{}
+	for _, h := range helps {
+		out = append(out, api.SettingHelp{Setting: h.Setting, Value: h.Value, Words: h.String() + "."})
 	}
 	return out
 }
@@ -66,7 +77,8 @@ func fillEffort(out *api.PersonOnMachine, e *evaluation.Evaluation) {
 	m := e.Person
 	lift, lower := &m.Rest.Lifting, &m.Rest.Lowering
 	n := len(e.Rows)
-	out.Can, out.Effort, out.Lowering = make([]*float64, n), make([]*float64, n), make([]*float64, n)
+	out.Can, out.CanMost = make([]*float64, n), make([]*float64, n)
+	out.Effort, out.Lowering = make([]*float64, n), make([]*float64, n)
 	out.Limiter, out.Gap = make([]*string, n), make([]*string, n)
 	for k, row := range e.Rows {
 		if gap := m.Rest.Gap[row]; gap != "" {
@@ -76,7 +88,7 @@ func fillEffort(out *api.PersonOnMachine, e *evaluation.Evaluation) {
 		if why := lift.Unknown[row]; why != "" {
 			out.Gap[k] = &why
 		}
-		out.Can[k] = finite(m.Can[row], newtons)
+		out.Can[k], out.CanMost[k] = finite(m.Can[row], newtons), finite(m.CanMost[row], newtons)
 		out.Effort[k], out.Lowering[k] = finite(lift.Effort[row], share), finite(lower.Effort[row], share)
 		if out.Effort[k] != nil && len(lift.Joints) > 0 {
 			joint := lift.Joints[lift.Limiter[row]].Joint.String()
@@ -109,6 +121,7 @@ func jointColumn(e *evaluation.Evaluation, c *exercise.Column) api.JointColumn {
 	}
 	for _, row := range e.Rows {
 		there := e.Person.Rest.Gap[row] == ""
+		out.Guess = append(out.Guess, there && c.Guessed(row))
 		figure := there && c.Available[row] > 0
 		pick(&out.Angle, there, float64(c.Angle[row]), share)
 		pick(&out.Moment, there, c.Moment[row], newtons)
@@ -136,7 +149,7 @@ func muscleRange(e *evaluation.Evaluation, t *exercise.MuscleThirds) api.MuscleR
 func muscleThirds(t *exercise.MuscleThirds) api.MuscleRange {
 	out := api.MuscleRange{Name: t.Muscle.String(), Length: []*float64{}, Effort: []*float64{}}
 	for i, third := range t.Thirds {
-		out.Share[i] = share(third.Share)
+		out.Share[i], out.Guess[i] = share(third.Share), third.Guess
 		if third.Share > 0 && third.Mean > 0 {
 			out.Mean[i] = finite(third.Mean, share)
 		}
@@ -164,7 +177,7 @@ func fitOf(e *evaluation.Evaluation, person *sheet.Person) *api.Fit {
 	}
 	f.Reached, f.InRange = share(float64(reached)/float64(len(e.Rows))), share(float64(within)/float64(len(e.Rows)))
 	if k := r.Lifting.Sticking; k >= 0 {
-		f.Effort, f.Limiting = finite(r.Lifting.Effort[k], share), r.Lifting.Joints[r.Lifting.Limiting].Joint.String()
+		f.Effort, f.Limiting = finite(r.Lifting.Peak(), share), r.Lifting.Joints[r.Lifting.Limiting].Joint.String()
 	}
 	for i := range r.Thirds {
 		f.Muscles = append(f.Muscles, muscleThirds(&r.Thirds[i]))

@@ -173,7 +173,7 @@ func Unusable(text string, err error) api.Preview {
 
 func empty(text string) api.Preview {
 	return api.Preview{Text: text, Sides: 1, Problems: []api.SheetProblem{}, Settings: []api.Choice{}, Readings: []api.Readings{},
-		Words: []string{}, Frames: []api.Frame{}, Cautions: []string{}}
+		Words: []string{}, Frames: []api.Frame{}, PersonHelps: []api.SettingHelp{}, Cautions: []string{}}
 }
 
 func choices(b *sheet.Built) []api.Choice {

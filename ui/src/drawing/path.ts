@@ -37,3 +37,12 @@ export function bracket(p: Place, s: number): string {
     .join("");
   return foot + legs + hatch;
 }
+
+/** diamond returns a square that stands on its corner, r px from its middle to each. */
+export const diamond = (x: number, y: number, r: number): string =>
+  polygon([
+    [x, y - r],
+    [x + r, y],
+    [x, y + r],
+    [x - r, y],
+  ]);

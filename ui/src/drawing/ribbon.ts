@@ -12,6 +12,7 @@ export interface Ribbon {
   low: number[]; // N, of the band; equal to force without one
   high: number[];
   can?: number[]; // N, that the person can produce; NaN where nothing is known
+  canMost?: number[]; // N, where nobody was tested: the most it can be; NaN elsewhere
   thirds: [number, number]; // positions where the middle third begins and ends
 }
 
@@ -40,7 +41,7 @@ export function ribbonOf(c: Curve, phase: Phase, measured: Pick<Band, "phase" | 
 
 /** withPerson adds what a person can produce. */
 export const withPerson = (r: Ribbon, person: PersonOnMachine | null): Ribbon =>
-  person ? { ...r, can: numbers(person.can) } : r;
+  person ? { ...r, can: numbers(person.can), canMost: numbers(person.canMost) } : r;
 
 /** at returns the position of the curve nearest to the share (0 to 1) of its travel. */
 export function at(travel: readonly number[], share: number): number {
@@ -103,8 +104,24 @@ export function edges(l: Laid, [from, to]: [number, number], force: (k: number) 
   return out;
 }
 
-/** mostCan is how far beyond the greatest force what a person can produce is still shown. */
-export const mostCan = 1.6;
+/** mostCan is how far beyond the greatest force what a person can produce is still drawn beside the machine. */
+export const mostCan = 2;
+
+/** mostCanCharted is the same in a chart, which has more room. */
+export const mostCanCharted = 3;
+
+/** above returns the column where it is above the bound, and NaN elsewhere; below the rest of it. */
+export const above = (column: readonly number[], bound: number): number[] =>
+  column.map((f) => (f > bound ? f : Number.NaN));
+export const below = (column: readonly number[], bound: number): number[] =>
+  column.map((f) => (f > bound ? Number.NaN : f));
+
+/** middleOf returns the middle position of the longest stretch that has a force, or undefined. */
+export function middleOf(column: readonly number[]): number | undefined {
+  let longest: [number, number] | undefined;
+  for (const run of runs(column)) if (!longest || run[1] - run[0] > longest[1] - longest[0]) longest = run;
+  return longest && (longest[0] + longest[1]) >> 1;
+}
 
 /** fitWith returns the view that shows the machine's box and a ribbon `wide` px at its widest. */
 export function fitWith(machine: Box, ribbon: Ribbon, wide: number, full: number, size: Size, margin: number): View {
@@ -113,10 +130,13 @@ export function fitWith(machine: Box, ribbon: Ribbon, wide: number, full: number
     const laid: Laid = { ribbon, view, perNewton: wide / full, full };
     const box: Box = { low: [...machine.low], high: [...machine.high] };
     ribbon.base.forEach((_, k) => {
-      const can = Math.min(ribbon.can?.[k] ?? 0, mostCan * full);
-      for (const f of [0, ribbon.low[k]!, ribbon.high[k]!, can]) {
-        if (Number.isNaN(f)) continue;
-        const p = onGround(view, edge(laid, k, f));
+      const loads = [0, ribbon.low[k]!, ribbon.high[k]!].map((f) => edge(laid, k, f));
+      const cans = [ribbon.can?.[k], ribbon.canMost?.[k]].map((f) =>
+        edge({ ...laid, full: mostCan * full }, k, f ?? 0),
+      );
+      for (const at of [...loads, ...cans]) {
+        if (Number.isNaN(at[0])) continue;
+        const p = onGround(view, at);
         box.low = [Math.min(box.low[0], p[0]), Math.min(box.low[1], p[1])];
         box.high = [Math.max(box.high[0], p[0]), Math.max(box.high[1], p[1])];
       }

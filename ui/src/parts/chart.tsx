@@ -1,24 +1,15 @@
 /** The ordinary curve over travel, with thirds, band, cursor and read-out under finger or mouse. */
 
-import type { JSX } from "preact";
 import { useId, useMemo, useRef } from "preact/hooks";
-import {
-  type Axes,
-  axesFor,
-  between,
-  held,
-  line,
-  shareAt,
-  spread,
-  ticksX,
-  ticksY,
-  xAt,
-  yAt,
-} from "../drawing/chart.ts";
+import { type Axes, axesFor, between, held, line, shareAt, spread, xAt, yAt } from "../drawing/chart.ts";
+import { widthOf } from "../drawing/labels.ts";
+import { diamond } from "../drawing/path.ts";
+import { above, middleOf } from "../drawing/ribbon.ts";
 import type { Range } from "../drawing/ticks.ts";
 import type { Size } from "../drawing/view.ts";
-import { fixed, type Units } from "../units.ts";
+import type { Units } from "../units.ts";
 import { words } from "../words.ts";
+import { Cursor, Scales, Thirds } from "./chartpaper.tsx";
 import { useSize } from "./size.ts";
 
 /** Series is a column by position; NaN is a gap. */
@@ -27,6 +18,7 @@ export interface Series {
   look: string; // class: "lift", "lower", "hold", "before", "series-1", …
   x: number[];
   y: number[];
+  beyond?: (most: number) => string; // says that it runs off the top, in words; most as in the series
 }
 
 /** Axis tells what one of the axes shows: so many of what the series hold make one of its unit. */
@@ -40,7 +32,8 @@ export interface ChartProps {
   series: Series[]; // the first is the one that is read
   band: { low: number[]; high: number[] } | null; // of the first
   crosses?: { x: number; y: number }[]; // measured
-  cursor: { x: number; readings: (number | null)[] }; // a reading for each series that is read there
+  diamond?: { x: number; y: number } | null; // the sticking point
+  cursor: { x: number; readings: (number | null)[]; gap?: string }; // a reading for each series that is read there; what stands for none
   length: number; // of the x axis, as in the series
   most: number; // to which the y axis goes at most, as in the series
   x: Axis;
@@ -147,14 +140,39 @@ function Drawn(props: ChartProps & { size: Size }) {
         const [px, py] = [xAt(axes, c.x / props.x.perUnit), yAt(axes, c.y / perForce)];
         return <path class="cross" d={`M${px - 5} ${py - 5}l10 10M${px - 5} ${py + 5}l10 -10`} key={`${c.x} ${c.y}`} />;
       })}
+      {props.diamond && (
+        <path
+          class="sticking"
+          d={diamond(xAt(axes, props.diamond.x / props.x.perUnit), yAt(axes, props.diamond.y / perForce), 7)}
+        />
+      )}
+      {shown.map((s) => (
+        <Beyond axes={axes} series={s} perForce={perForce} key={s.name} />
+      ))}
       <Cursor
         axes={axes}
         x={props.cursor.x / props.x.perUnit}
         ys={props.cursor.readings.map((y) => (y === null ? null : y / perForce))}
         looks={series.map((s) => s.look)}
         unit={props.y.unit}
+        gap={props.cursor.gap ?? words.chart.gap}
       />
     </svg>
+  );
+}
+
+/** Beyond says at the top edge that a series runs off it. */
+function Beyond({ axes, series, perForce }: { axes: Axes; series: Series; perForce: number }) {
+  const top = axes.y[1];
+  const k = series.beyond && middleOf(above(series.y, top));
+  if (k === undefined) return null;
+  const text = series.beyond!(top * perForce);
+  const half = widthOf(text) / 2;
+  const x = Math.max(axes.box.left + half, Math.min(axes.box.right - half, xAt(axes, series.x[k]!)));
+  return (
+    <text class={`beyond halo ${series.look}`} x={x} y={axes.box.top + 13}>
+      {text}
+    </text>
   );
 }
 
@@ -163,108 +181,4 @@ function useAxes(now: Axes): Axes {
   const kept = useRef(now);
   if (JSON.stringify(kept.current) !== JSON.stringify(now)) kept.current = now;
   return kept.current;
-}
-
-function Thirds({ axes }: { axes: Axes }) {
-  const { left, right, top, bottom } = axes.box;
-  const wide = (right - left) / 3;
-  return (
-    <g class="chart-thirds">
-      {words.thirds.map((name, i) => (
-        <g key={name}>
-          {i !== 1 && <rect x={left + i * wide} y={top} width={Math.max(0, wide)} height={Math.max(0, bottom - top)} />}
-          <text x={left + (i + 0.5) * wide} y={top - 8}>
-            {name}
-          </text>
-        </g>
-      ))}
-    </g>
-  );
-}
-
-function Scales({ axes, x, y: yAxis }: { axes: Axes; x: Axis; y: Axis }) {
-  const { left, right, top, bottom } = axes.box;
-  const ys = ticksY(axes);
-  const digits = (values: number[]): number => (values.some((v) => Math.abs(v - Math.round(v)) > 1e-6) ? 1 : 0);
-  const xs = ticksX(axes);
-  return (
-    <g class="chart-scales">
-      {ys.map((y) => (
-        <g key={y}>
-          <path class={y === 0 ? "axis" : "rule"} d={`M${left} ${yAt(axes, y).toFixed(1)}H${right}`} />
-          <text class="y" x={left - 6} y={yAt(axes, y) + 4}>
-            {fixed(y, digits(ys))}
-          </text>
-        </g>
-      ))}
-      {xs.map((x) => (
-        <text class="x" x={xAt(axes, x)} y={bottom + 16} key={x}>
-          {fixed(x, digits(xs))}
-        </text>
-      ))}
-      <text class="title-y" x={4} y={top - 8}>
-        {yAxis.title}
-      </text>
-      <text class="title-x" x={right} y={bottom + 31}>
-        {x.title}
-      </text>
-    </g>
-  );
-}
-
-interface CursorProps {
-  axes: Axes;
-  x: number;
-  ys: (number | null)[];
-  looks: string[]; // of the series, in the same order
-  unit: string;
-}
-
-/** Cursor crosses the curves and reads them; with several the numbers stand in the legend. */
-function Cursor({ axes, x, ys, looks, unit }: CursorProps) {
-  const px = xAt(axes, x);
-  const height = (y: number): number => Math.max(axes.box.top, Math.min(axes.box.bottom, yAt(axes, y)));
-  return (
-    <g class="cursor">
-      <path d={`M${px.toFixed(1)} ${axes.box.top}V${axes.box.bottom}`} />
-      {ys.map((y, i) => y !== null && <circle class={looks[i] ?? ""} cx={px} cy={height(y)} r={5} key={i} />)}
-      {ys.length === 1 && (
-        <CursorText axes={axes} px={px} y={ys[0] ?? null} py={height(ys[0] ?? axes.y[0])} unit={unit} />
-      )}
-    </g>
-  );
-}
-
-function CursorText({ axes, px, y, py, unit }: { axes: Axes; px: number; y: number | null; py: number; unit: string }) {
-  const text = y === null ? words.chart.gap : `${fixed(y, Math.abs(y) < 10 ? 1 : 0)} ${unit}`;
-  const right = px > axes.box.right - 64;
-  const above = py > axes.box.top + 26;
-  return (
-    <text class="halo" x={right ? px - 9 : px + 9} y={above ? py - 10 : py + 22} text-anchor={right ? "end" : "start"}>
-      {text}
-    </text>
-  );
-}
-
-/** Legend names the lines of a chart by their look as well as their colour. */
-export function Legend({ entries }: { entries: { name: string; look: string; reading?: string }[] }): JSX.Element {
-  return (
-    <ul class="legend">
-      {entries.map((e) => (
-        <li key={e.name}>
-          <svg width="30" height="10" aria-hidden="true">
-            {e.look === "cross" ? (
-              <path class="cross" d="M10 0l10 10M10 10l10 -10" />
-            ) : e.look === "chart-band" ? (
-              <rect class="legend-band" x="1" y="1" width="28" height="8" />
-            ) : (
-              <path class={`curve ${e.look}`} d="M1 5H29" />
-            )}
-          </svg>
-          {e.name}
-          {e.reading && <strong> {e.reading}</strong>}
-        </li>
-      ))}
-    </ul>
-  );
 }

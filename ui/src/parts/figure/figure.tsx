@@ -10,7 +10,7 @@ import { words } from "../../words.ts";
 import { Arms, armsOf, Forces, Gravity, type LaidArm } from "./arms.tsx";
 import { BodyShape } from "./body.tsx";
 import { Guides, Lines, Links, Pins, Weights, Wheels } from "./machine.tsx";
-import { Can, Here, RibbonShape, ThirdNames } from "./ribbon.tsx";
+import { Can, canLabels, Here, RibbonShape, ThirdNames } from "./ribbon.tsx";
 import { Axes, Ghost, Travels } from "./shown.tsx";
 import { type Layer, type Stage, screen } from "./stage.ts";
 
@@ -59,7 +59,7 @@ export function Figure({ stage, show, id, trail, body, sticking }: FigureProps) 
       {show.has("gravity") && <Forces stage={stage} kinds={weightOnly} />}
       {show.has("forces") && <Forces stage={stage} kinds={contactOnly} />}
       <Contact stage={stage} />
-      {show.has("names") && <Names stage={stage} arms={arms} ribbonShown={show.has("ribbon")} />}
+      {show.has("names") && <Names stage={stage} arms={arms} ribbonShown={show.has("ribbon")} sticking={sticking} />}
     </g>
   );
 }
@@ -75,7 +75,14 @@ function Contact({ stage }: { stage: Stage }) {
 }
 
 /** Names says what the parts are and how large the force is here, at the start and at the end. */
-function Names({ stage, arms, ribbonShown }: { stage: Stage; arms: readonly LaidArm[]; ribbonShown: boolean }) {
+interface NamesProps {
+  stage: Stage;
+  arms: readonly LaidArm[];
+  ribbonShown: boolean;
+  sticking: number | undefined;
+}
+
+function Names({ stage, arms, ribbonShown, sticking }: NamesProps) {
   const { laid, drawing, frame, view } = stage;
   const labels: Label[] = [];
   const here = laid.ribbon.force[frame.position];
@@ -92,6 +99,7 @@ function Names({ stage, arms, ribbonShown }: { stage: Stage; arms: readonly Laid
   );
   if (axis) labels.push({ at: onScreen(view, axis.at), text: words.figure.axis, role: "ink" });
   labels.push({ at: onScreen(view, frame.contact), text: words.figure.contact, role: "person" });
+  if (ribbonShown) labels.push(...canLabels(laid, sticking, stage.units));
   const written = arms.flatMap((a) => (a.length ? [a.length.box] : []));
   return (
     <g class="names">

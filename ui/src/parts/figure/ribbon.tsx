@@ -1,8 +1,10 @@
 /** The load ribbon: full where it is sure, hatched where it is not, cut at the thirds. */
 
+import type { Label } from "../../drawing/labels.ts";
 import { area, head, polygon, polyline, segment } from "../../drawing/path.ts";
 import { add, length, sub, times } from "../../drawing/place.ts";
-import { edge, edges, type Laid, mostCan, runs, sure } from "../../drawing/ribbon.ts";
+import { above, below, edge, edges, type Laid, middleOf, runs, sure } from "../../drawing/ribbon.ts";
+import { force, type Units } from "../../units.ts";
 import { words } from "../../words.ts";
 
 export function RibbonShape({ laid, hatch, band }: { laid: Laid; hatch: string; band: boolean }) {
@@ -73,21 +75,27 @@ function Way({ laid }: { laid: Laid }) {
   );
 }
 
-/** Can is the outline of what the person can produce, and where the load comes nearest to it. */
+/**
+ * Can is the outline of what the person can produce, dotted where it is only a bound, and where the load comes nearest
+ * to it. What lies too far out is not drawn: Names says so in words.
+ */
 export function Can({ laid, sticking }: { laid: Laid; sticking: number | undefined }) {
-  const can = laid.ribbon.can;
-  if (!can) return null;
-  const most = mostCan * laid.full;
-  const outline = runs(can)
-    .map((run) => polyline(edges({ ...laid, full: most }, run, (k) => Math.min(can[k]!, most))))
-    .join("");
+  const { can, canMost } = laid.ribbon;
+  if (!can || !canMost) return null;
+  const line = (column: number[]): string => {
+    const drawn = below(column, laid.full);
+    return runs(drawn)
+      .map((run) => polyline(edges(laid, run, (k) => drawn[k]!)))
+      .join("");
+  };
   const at =
     sticking === undefined || Number.isNaN(laid.ribbon.force[sticking])
       ? null
       : edge(laid, sticking, laid.ribbon.force[sticking]!);
   return (
     <g class="can">
-      <path class="outline" d={outline} />
+      <path class="outline" d={line(can)} />
+      <path class="bound" d={line(canMost)} />
       {at && (
         <path
           class="sticking"
@@ -101,6 +109,16 @@ export function Can({ laid, sticking }: { laid: Laid; sticking: number | undefin
       )}
     </g>
   );
+}
+
+/** canLabels names the sticking point, and what of the outline lies too far out. */
+export function canLabels(laid: Laid, sticking: number | undefined, units: Units): Label[] {
+  const out: Label[] = [];
+  const load = sticking === undefined ? Number.NaN : laid.ribbon.force[sticking]!;
+  if (!Number.isNaN(load)) out.push({ at: edge(laid, sticking!, load), text: words.person.sticking, role: "warn" });
+  const k = middleOf(above(laid.ribbon.can ?? [], laid.full));
+  if (k === undefined) return out;
+  return [...out, { at: edge(laid, k, laid.full), text: words.person.more(force(units, laid.full)), role: "person" }];
 }
 
 /** Here crosses the ribbon where the machine stands. */

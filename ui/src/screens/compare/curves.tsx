@@ -1,8 +1,9 @@
 /** The curves of a comparison on one axis, and what chooses among them. */
 
 import type { Comparison, Phase } from "../../api.ts";
-import { axesOf, Chart, Legend, type Series } from "../../parts/chart.tsx";
+import { axesOf, Chart, type Series } from "../../parts/chart.tsx";
 import { Choice } from "../../parts/choice.tsx";
+import { Legend } from "../../parts/legend.tsx";
 import { PersonPicker } from "../../parts/personpicker.tsx";
 import { Scrub } from "../../parts/scrub.tsx";
 import { units } from "../../state/taste.ts";

@@ -4,7 +4,7 @@ import { type ReadonlySignal, signal, useSignal } from "@preact/signals";
 import { useEffect, useMemo, useRef } from "preact/hooks";
 import type { Edit } from "../../api.ts";
 import { type Place, sub } from "../../drawing/place.ts";
-import { type Laid, ribbonOf, withPerson } from "../../drawing/ribbon.ts";
+import { type Laid, mostCan, ribbonOf, withPerson } from "../../drawing/ribbon.ts";
 import { onGround, onScreen, panned, pinched, type Size, type View, within, zoomed } from "../../drawing/view.ts";
 import { Figure } from "../../parts/figure/figure.tsx";
 import type { Layer, Stage } from "../../parts/figure/stage.ts";
@@ -19,6 +19,7 @@ import { Backdrop } from "./backdrop.tsx";
 import { HandleMarks } from "./handlemarks.tsx";
 import { grabbed, type Handle, handlesOf } from "./handles.ts";
 import { Loupe } from "./loupe.tsx";
+import { Missing } from "./missing.tsx";
 import { useScales } from "./view.ts";
 
 export type Mode = "work" | "alter";
@@ -73,7 +74,7 @@ function Drawn({ bench, size }: { bench: Bench; size: Size }) {
   const person = shown.person ?? null;
   const body = frame.body ?? settled?.frames.find((f) => f.position === frame.position)?.body ?? null;
   const ribbon = withPerson(ribbonOf(shown.curve, "lifting", shown.band), person);
-  const laid: Laid = { ribbon, view, perNewton: scales.perNewton, full: scales.full * 2.2 };
+  const laid: Laid = { ribbon, view, perNewton: scales.perNewton, full: scales.full * mostCan };
   const stage: Stage = { drawing, frame, laid, view, size, units: units.value };
   const show = new Set<Layer>(["ribbon", ...layers.value]);
   const trail = bench.trial.value ? [] : shown.frames;
@@ -114,6 +115,7 @@ function Drawn({ bench, size }: { bench: Bench; size: Size }) {
           {words.machine.fit}
         </button>
       )}
+      {!body && trainee.value && <Missing bench={bench} />}
       <Rule view={view} perNewton={scales.perNewton} lean={drawing.lean} />
     </>
   );

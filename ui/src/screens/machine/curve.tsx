@@ -1,8 +1,9 @@
 /** The curve of the machine, with its band, both ways of friction, and the curve before the change. */
 
 import type { Band, Curve, PersonOnMachine } from "../../api.ts";
-import { at, ceiling, ribbonOf } from "../../drawing/ribbon.ts";
-import { axesOf, Chart, Legend, type Series } from "../../parts/chart.tsx";
+import { at, below, ceiling, mostCanCharted, ribbonOf, runs } from "../../drawing/ribbon.ts";
+import { axesOf, Chart, type Series } from "../../parts/chart.tsx";
+import { Legend } from "../../parts/legend.tsx";
 import { Scroll } from "../../parts/scroll.tsx";
 import type { Bench } from "../../state/bench.ts";
 import { units } from "../../state/taste.ts";
@@ -23,6 +24,9 @@ export function CurveView({ bench }: { bench: Bench }) {
   // a first-order band of a machine with friction is that of holding it still
   if (band)
     entries.push({ name: band.phase === "lifting" ? words.chart.band : words.chart.holdBand, look: "chart-band" });
+  const sticking = shown.person?.sticking ?? null;
+  const stuck = sticking === null ? null : (curve.lift[sticking] ?? null);
+  if (stuck !== null) entries.push({ name: words.person.sticking, look: "sticking" });
   const set = JSON.stringify(bench.choices.value);
   const crosses = bench.readings.value
     .filter((r) => JSON.stringify(r.settings) === set)
@@ -34,9 +38,10 @@ export function CurveView({ bench }: { bench: Bench }) {
         series={series}
         band={band ? { low: numbers(band.low), high: numbers(band.high) } : null}
         crosses={crosses}
+        diamond={stuck === null ? null : { x: curve.travel[sticking!]!, y: stuck }}
         cursor={{ x: curve.travel[bench.position.value] ?? 0, readings: [curve.lift[bench.position.value] ?? null] }}
         length={Math.max(curve.travel.at(-1) ?? 0, before?.travel.at(-1) ?? 0)}
-        most={(shown.person ? 1.6 : 1.1) * ceiling(ribbonOf(curve, "lifting", band))}
+        most={(shown.person ? mostCanCharted : 1.1) * ceiling(ribbonOf(curve, "lifting", band))}
         {...axesOf(units.value)}
         label={words.chart.label(shown.name)}
         scrub={(share) => (bench.share.value = share)}
@@ -57,9 +62,20 @@ function seriesOf(curve: Curve, before: Curve | null, holding: boolean, person: 
   });
   if (friction) out.push(line(words.phases.lowering, "lower", curve.lower));
   if (curve.rubs && (friction || holding)) out.push(line(words.phases.holding, "hold", curve.hold));
-  if (person) out.push(line(words.person.canLabel, "can", person.can));
+  if (person) out.push(...canSeries(curve, person, mostCanCharted * ceiling(ribbonOf(curve, "lifting", null))));
   if (before) out.push({ name: words.chart.before, look: "before", x: before.travel, y: numbers(before.lift) });
   return out;
+}
+
+/** canSeries is what the person can produce, and what it can be at most where nobody was tested. */
+function canSeries(curve: Curve, person: PersonOnMachine, highest: number): Series[] {
+  const beyond = (most: number): string => words.person.more(force(units.value, most));
+  const [can, most] = [numbers(person.can), below(numbers(person.canMost), highest)];
+  const told = (column: number[]): boolean => runs(column).length > 0;
+  return [
+    ...(told(can) ? [{ name: words.person.canLabel, look: "can", x: curve.travel, y: can, beyond }] : []),
+    ...(told(most) ? [{ name: words.person.canMost, look: "can-most", x: curve.travel, y: most }] : []),
+  ];
 }
 
 /** CurveTable is the curve for those who cannot see it or want the numbers. */

@@ -2,11 +2,12 @@
 
 import type { JointColumn, MuscleRange, PersonOnMachine } from "../../api.ts";
 import { at } from "../../drawing/ribbon.ts";
-import { Chart, Legend, type Series } from "../../parts/chart.tsx";
+import { Chart, type Series } from "../../parts/chart.tsx";
+import { Legend } from "../../parts/legend.tsx";
 import { Scroll } from "../../parts/scroll.tsx";
 import type { Bench } from "../../state/bench.ts";
 import { units } from "../../state/taste.ts";
-import { beside, fixed, mass, percent } from "../../units.ts";
+import { beside, mass, percent } from "../../units.ts";
 import { words } from "../../words.ts";
 import { axesOfEffort } from "./effort.ts";
 
@@ -34,6 +35,7 @@ export function PersonPane({ bench }: { bench: Bench }) {
             mass(units.value, person.maximum.load),
             mass(units.value, person.maximum.low),
             mass(units.value, person.maximum.high),
+            person.maximum.atMost,
           )}
         </p>
       )}
@@ -64,21 +66,29 @@ function EffortChart({ bench, person }: { bench: Bench; person: PersonOnMachine 
   const travel = (bench.shown.value?.person ? bench.shown.value : bench.settled.value)?.curve?.travel;
   if (!travel) return null;
   const k = at(travel, bench.share.value);
-  const joints = person.joints.filter((j) => j.effort.some((e) => e !== null)).slice(0, 5);
+  const joints = person.joints.filter((j) => works(j)).slice(0, 5);
   const series: Series[] = [
     { name: words.person.hardest, look: "lift", x: travel, y: numbers(person.effort) },
-    ...joints.map((j, i): Series => ({ name: j.joint, look: `series-${i + 2}`, x: travel, y: numbers(j.effort) })),
+    ...joints.map((j, i): Series => ({ name: j.joint, look: `series-${i + 2}`, x: travel, y: tested(j) })),
+    ...joints.flatMap((j, i): Series[] =>
+      j.guess.some(Boolean)
+        ? [{ name: `${j.joint}, ${words.person.guess}`, look: `series-${i + 2} guess`, x: travel, y: guessed(j) }]
+        : [],
+    ),
   ];
   const band = bandOf(joints, person, travel.length);
-  const percentAt = (column: (number | null)[]): string => (column[k] == null ? "–" : percent(column[k]!));
+  const percentAt = (effort: number | null | undefined, guess?: boolean): string => {
+    if (effort === null || effort === undefined) return "–";
+    return guess ? words.person.guessed(percent(effort)) : percent(effort);
+  };
   return (
     <>
       <Chart
         series={series}
         band={band}
-        cursor={{ x: travel[k] ?? 0, readings: [person.effort[k] ?? null] }}
+        cursor={{ x: travel[k] ?? 0, readings: [person.effort[k] ?? null], gap: words.person.unknown }}
         length={travel.at(-1) ?? 0}
-        most={Math.max(...numbers(person.effort).filter((e) => !Number.isNaN(e)), 0.5) * 1.6}
+        most={mostEffort(joints)}
         {...axesOfEffort(units.value)}
         label={words.person.effortLabel(person.name)}
         scrub={(share) => {
@@ -87,17 +97,37 @@ function EffortChart({ bench, person }: { bench: Bench; person: PersonOnMachine 
       />
       <Legend
         entries={[
-          { name: words.person.hardest, look: "lift", reading: percentAt(person.effort) },
+          { name: words.person.hardest, look: "lift", reading: percentAt(person.effort[k]) },
           ...joints.map((j, i) => ({
             name: j.weak ? `${j.joint} *` : j.joint,
             look: `series-${i + 2}`,
-            reading: percentAt(j.effort),
+            reading: percentAt(j.effort[k], j.guess[k]),
           })),
+          ...(series.some((s) => s.look.includes("guess")) ? [{ name: words.person.guess, look: "guess" }] : []),
         ]}
       />
       {joints.some((j) => j.weak) && <p class="faint small">* {words.person.weak}</p>}
     </>
   );
+}
+
+const leastEffort = 0.05; // from which a joint is asked for something worth a line
+
+const works = (j: JointColumn): boolean => j.effort.some((e) => e !== null && e >= leastEffort);
+
+/** tested returns a joint's effort where its strength is known, and NaN elsewhere. */
+const tested = (j: JointColumn): number[] => numbers(j.effort.map((e, k) => (j.guess[k] ? null : e)));
+
+/** guessed returns a joint's effort where its strength is a guess, with the positions beside so that the lines meet. */
+const guessed = (j: JointColumn): number[] =>
+  numbers(j.effort.map((e, k) => (j.guess[k - 1] || j.guess[k] || j.guess[k + 1] ? e : null)));
+
+/** mostEffort is to where the chart goes: well above what is known, and above the guesses, but not to any height. */
+function mostEffort(joints: readonly JointColumn[]): number {
+  const greatest = (of: (j: JointColumn) => number[]): number =>
+    Math.max(0, ...joints.flatMap(of).filter((e) => !Number.isNaN(e)));
+  const known = 1.6 * Math.max(0.5, greatest(tested));
+  return Math.max(known, Math.min(1.05 * greatest(guessed), 2 * known));
 }
 
 /** bandOf returns the band of the hardest joint at each position. */
@@ -126,6 +156,12 @@ function Helps({ bench, person }: { bench: Bench; person: PersonOnMachine }) {
   );
 }
 
+function meanText(m: MuscleRange, i: number): string {
+  const mean = m.mean[i];
+  if (mean === null || mean === undefined) return m.share[i] ? words.person.unknown : words.person.never;
+  return m.guess[i] ? words.person.guessed(percent(mean)) : percent(mean);
+}
+
 function Muscles({ muscles }: { muscles: readonly MuscleRange[] }) {
   if (!muscles.length) return null;
   return (
@@ -148,8 +184,8 @@ function Muscles({ muscles }: { muscles: readonly MuscleRange[] }) {
             {muscles.map((m) => (
               <tr key={m.name}>
                 <th scope="row">{m.name}</th>
-                {m.mean.map((e, i) => (
-                  <td key={words.thirds[i]}>{e === null ? words.person.never : `${fixed(100 * e, 0)} %`}</td>
+                {m.mean.map((_, i) => (
+                  <td key={words.thirds[i]}>{meanText(m, i)}</td>
                 ))}
               </tr>
             ))}
