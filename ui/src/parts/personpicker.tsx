@@ -7,7 +7,7 @@ import { words } from "../words.ts";
 
 export function PersonPicker() {
   useEffect(() => {
-    if (!room.value) void refresh(trainee.value);
+    if (!room.value) void refresh(""); // only the names are wanted, not how each machine fits
   }, []);
   const people = room.value?.people ?? [];
   if (!people.length) return null;

@@ -17,7 +17,7 @@ import { type Item, items, most, phase } from "./state.ts";
 
 export function CompareScreen({ ids }: { ids: string[] }) {
   useEffect(() => {
-    if (!room.value) void refresh(trainee.value);
+    if (!room.value) void refresh(""); // only the names are wanted
     const known = items.value;
     if (ids.length)
       items.value = ids.map((id, i) => (known[i]?.id === id ? known[i] : { id, settings: settingsOf(id).value }));
