@@ -9,7 +9,7 @@ import { force, mass } from "../../units.ts";
 import { words } from "../../words.ts";
 import { Arms, armsOf, Forces, Gravity, type LaidArm } from "./arms.tsx";
 import { BodyShape } from "./body.tsx";
-import { Guides, Lines, Links, Pins, Weights, Wheels } from "./machine.tsx";
+import { Parts } from "./machine.tsx";
 import { Can, canLabels, Here, RibbonShape, ThirdNames } from "./ribbon.tsx";
 import { Axes, Ghost, Travels } from "./shown.tsx";
 import { type Layer, type Stage, screen } from "./stage.ts";
@@ -46,12 +46,7 @@ export function Figure({ stage, show, id, trail, body, sticking }: FigureProps) 
       {show.has("ribbon") && <Can laid={stage.laid} sticking={sticking} />}
       {show.has("ribbon") && <ThirdNames laid={stage.laid} />}
       {show.has("ghost") && trail && <Ghost stage={stage} trail={trail} />}
-      <Guides stage={stage} />
-      <Weights stage={stage} />
-      <Links stage={stage} />
-      <Wheels stage={stage} />
-      <Lines stage={stage} />
-      <Pins stage={stage} />
+      <Parts stage={stage} />
       {show.has("ribbon") && <Here laid={stage.laid} position={stage.frame.position} />}
       {show.has("axis") && <Axes stage={stage} />}
       {show.has("travels") && trail && <Travels stage={stage} trail={trail} />}

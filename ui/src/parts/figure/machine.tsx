@@ -7,6 +7,20 @@ import { onScreen } from "../../drawing/view.ts";
 import { stackOnScreen, stackPlate } from "../../drawing/weights.ts";
 import { type Stage, screen } from "./stage.ts";
 
+/** Parts draws the machine where it stands. */
+export function Parts({ stage }: { stage: Stage }) {
+  return (
+    <>
+      <Guides stage={stage} />
+      <Weights stage={stage} />
+      <Links stage={stage} />
+      <Wheels stage={stage} />
+      <Lines stage={stage} />
+      <Pins stage={stage} />
+    </>
+  );
+}
+
 /** Links draws each moving link as a rounded bar along its pieces. */
 export function Links({ stage }: { stage: Stage }) {
   return (

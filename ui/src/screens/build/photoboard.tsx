@@ -7,11 +7,11 @@ import { place, widthOf } from "../../drawing/labels.ts";
 import { polygon, polyline, segment } from "../../drawing/path.ts";
 import { add, type Place } from "../../drawing/place.ts";
 import { fit, onGround, onScreen, panned, pinched, type Size, type View, within, zoomed } from "../../drawing/view.ts";
+import { glassFor, Loupe, Magnified } from "../../parts/loupe.tsx";
 import { fingers, type Grip, type Touched } from "../../parts/pointers.ts";
 import { useSize } from "../../parts/size.ts";
 import { addressOf } from "../../server/client.ts";
 import { words } from "../../words.ts";
-import { Loupe } from "../machine/loupe.tsx";
 
 export interface Mark {
   at: Pixel;
@@ -143,7 +143,7 @@ function Drawn({ photo, marks, outlines, more, place: put, move, size }: PhotoBo
             />
           )}
         </g>
-        {held.value?.touch && <Loupe at={onScreen(view, up(held.value.at))} size={size} of="photo-figure" />}
+        {held.value?.touch && <PhotoLoupe at={onScreen(view, up(held.value.at))} size={size} />}
       </svg>
       {more && !marks.length && !camera.value && <p class="photo-hint">{words.build.nearerHint}</p>}
       {camera.value && (
@@ -225,4 +225,13 @@ function holdPaper(camera: { value: View | null }, view: View, from: Place): Gri
       camera.value = before;
     },
   };
+}
+
+function PhotoLoupe({ at, size }: { at: Place; size: Size }) {
+  const glass = glassFor(at, size);
+  return (
+    <Loupe glass={glass}>
+      <Magnified of="photo-figure" at={at} glass={glass} />
+    </Loupe>
+  );
 }

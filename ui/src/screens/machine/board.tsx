@@ -7,7 +7,9 @@ import { type Place, sub } from "../../drawing/place.ts";
 import { type Laid, mostCan, ribbonOf, withPerson } from "../../drawing/ribbon.ts";
 import { onGround, onScreen, panned, pinched, type Size, type View, within, zoomed } from "../../drawing/view.ts";
 import { Figure } from "../../parts/figure/figure.tsx";
+import { Parts } from "../../parts/figure/machine.tsx";
 import type { Layer, Stage } from "../../parts/figure/stage.ts";
+import { glassFor, Loupe, nearer } from "../../parts/loupe.tsx";
 import { fingers, type Grip, type Touched } from "../../parts/pointers.ts";
 import { useSize } from "../../parts/size.ts";
 import type { Bench } from "../../state/bench.ts";
@@ -18,7 +20,6 @@ import { words } from "../../words.ts";
 import { Backdrop } from "./backdrop.tsx";
 import { HandleMarks } from "./handlemarks.tsx";
 import { grabbed, type Handle, handlesOf } from "./handles.ts";
-import { Loupe } from "./loupe.tsx";
 import { Missing } from "./missing.tsx";
 import { useScales } from "./view.ts";
 
@@ -97,7 +98,7 @@ function Drawn({ bench, size }: { bench: Bench; size: Size }) {
         aria-label={shown.name}
         onWheel={turn}
       >
-        <g id="machine-figure">
+        <g>
           <Figure
             stage={stage}
             show={show}
@@ -108,7 +109,7 @@ function Drawn({ bench, size }: { bench: Bench; size: Size }) {
           />
         </g>
         {mode.value === "alter" && <HandleMarks bench={bench} handles={handles} held={held} view={view} size={size} />}
-        <LoupeOver held={held} view={view} size={size} />
+        <LoupeOver held={held} stage={stage} />
       </svg>
       {camera.value && (
         <button type="button" class="fit" onClick={() => (camera.value = null)}>
@@ -127,10 +128,20 @@ function onPicture(fitted: View, size: Size, p: Place): boolean {
   return x > 0 && y > 0 && x < size.width && y < size.height;
 }
 
-/** LoupeOver shows the loupe while a finger holds something; the figure itself is not drawn anew for it. */
-function LoupeOver({ held, view, size }: { held: ReadonlySignal<Held | null>; view: View; size: Size }) {
+/**
+ * LoupeOver shows the machine's parts a second time, nearer, while a finger
+ * holds something. A copy of the whole figure would be made anew by the browser
+ * for every move.
+ */
+function LoupeOver({ held, stage }: { held: ReadonlySignal<Held | null>; stage: Stage }) {
   if (!held.value?.touch) return null;
-  return <Loupe at={onScreen(view, held.value.to)} size={size} of="machine-figure" />;
+  const at = onScreen(stage.view, held.value.to);
+  const glass = glassFor(at, stage.size);
+  return (
+    <Loupe glass={glass}>
+      <Parts stage={{ ...stage, view: nearer(stage.view, at, glass) }} />
+    </Loupe>
+  );
 }
 
 /** Rule tells the scale of lengths and of the ribbon's width, and from where one looks. */
