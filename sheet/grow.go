@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"fmt"
 	"strings"
-	"unicode"
 )
 
 // Field is a key and the text of its value.
@@ -33,7 +32,7 @@ func (d *Document) AddKey(section string, f Field) error {
 
 func (d *Document) grow(section string, kind nodeKind, fields []Field) error {
 	for _, f := range fields {
-		if strings.ContainsFunc(f.Text, unicode.IsControl) || strings.TrimSpace(f.Text) != f.Text || f.Text == "" {
+		if !oneLine(f.Text) {
 			return d.problem(d.root, fmt.Sprintf("%s of %s is to be %q", f.Key, section, shorten(f.Text)), "a value is one line of text", "leave out line breaks and outer spaces")
 		}
 	}

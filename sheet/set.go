@@ -26,7 +26,7 @@ func (d *Document) Set(path, text string) error {
 	if n.kind != scalar || n.tok == nil {
 		return d.problem(n, fmt.Sprintf("%q is to be changed, which is %s", path, seen(n)), "one value on one line can be changed", "change the file by hand")
 	}
-	if strings.ContainsFunc(text, unicode.IsControl) || strings.TrimSpace(text) != text || text == "" {
+	if !oneLine(text) {
 		return d.problem(n, fmt.Sprintf("%q is to become %q", path, shorten(text)), "a value is one line of text", "leave out line breaks and outer spaces")
 	}
 	start, end, ok := d.extent(n)
@@ -45,6 +45,12 @@ func (d *Document) Set(path, text string) error {
 		}
 	}
 	return d.problem(n, fmt.Sprintf("%q is to become %q", path, shorten(text)), "that cannot stand there", "write it as plain text")
+}
+
+// oneLine reports whether a text can be a value: something, on one line, without
+// outer spaces.
+func oneLine(text string) bool {
+	return text != "" && strings.TrimSpace(text) == text && !strings.ContainsFunc(text, unicode.IsControl)
 }
 
 // extent returns where in the file the scalar n stands, quotes included.

@@ -44,12 +44,12 @@ func (s *Server) getText(w http.ResponseWriter, r *http.Request) error {
 // mostHistory revisions the oldest only serves to be compared with.
 func steps(all []store.Revision) []api.PastStep {
 	out := []api.PastStep{}
-	names := namesOf(all[0].Text)
-	after := leavesOf(all[0].Text)
+	latest := document(all[0].Text)
+	names, after := namesOf(latest), leavesOf(latest)
 	for i, x := range all[:min(len(all), mostHistory)] {
 		step := api.PastStep{Revision: x.Number, Saved: x.Saved, What: x.What, Changes: []string{}, Now: x.Text == all[0].Text}
 		if i+1 < len(all) {
-			before := leavesOf(all[i+1].Text)
+			before := leavesOf(document(all[i+1].Text))
 			if x.Text != all[i+1].Text {
 				step.Changes = differences(before, after, names)
 			}
@@ -63,10 +63,18 @@ func steps(all []store.Revision) []api.PastStep {
 	return out
 }
 
-// leavesOf returns the single values of a text; nil if it cannot be read.
-func leavesOf(text string) []sheet.Leaf {
+// document reads a text; nil if it cannot be read as a sheet.
+func document(text string) *sheet.Document {
 	d, err := sheet.Read("the sheet", []byte(text))
 	if err != nil {
+		return nil
+	}
+	return d
+}
+
+// leavesOf returns the single values of a document; nil if there is none.
+func leavesOf(d *sheet.Document) []sheet.Leaf {
+	if d == nil {
 		return nil
 	}
 	return d.Leaves()
@@ -79,10 +87,9 @@ type number struct {
 }
 
 // namesOf returns the numbers of a usable machine sheet by their paths.
-func namesOf(text string) map[string]number {
+func namesOf(d *sheet.Document) map[string]number {
 	out := map[string]number{}
-	d, err := sheet.Read("the sheet", []byte(text))
-	if err != nil || d.Kind != sheet.KindMachine {
+	if d == nil || d.Kind != sheet.KindMachine {
 		return out
 	}
 	m, err := d.Machine()

@@ -48,7 +48,7 @@ func TestManyChangesOfOneStep(t *testing.T) {
 		fmt.Fprintf(&points, "  p%d: [1, 2]\n", i)
 	}
 	after := strings.Replace(lever, "links:", points.String()+"links:", 1)
-	got := differences(leavesOf(lever), leavesOf(after), namesOf(after))
+	got := differences(leavesOf(document(lever)), leavesOf(document(after)), namesOf(document(after)))
 	if len(got) != mostLines || got[mostLines-1] != "and 15 more" { // 10 points have 20 numbers
 		t.Errorf("%q", got)
 	}

@@ -17,11 +17,7 @@ import (
 // far it is. It ends when who asked has gone. A result is kept, and given at
 // once the next time.
 func (s *Server) evaluate(w http.ResponseWriter, r *http.Request) error {
-	var in api.Ask
-	if err := read(r, &in); err != nil {
-		return err
-	}
-	text, person, err := s.asked(r.Context(), in)
+	in, text, person, err := s.question(r)
 	if err != nil {
 		return err
 	}

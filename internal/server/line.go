@@ -9,7 +9,6 @@ import (
 	"github.com/coder/websocket"
 
 	"steelyard/internal/server/api"
-	"steelyard/internal/server/view"
 )
 
 // line keeps a connection open and answers each preview asked on it: of a
@@ -53,13 +52,4 @@ func (s *Server) reply(ctx context.Context, question []byte) api.Reply {
 		s.Log.Error("a question over the line failed", "error", err)
 	}
 	return api.Reply{Problem: &problem}
-}
-
-// previewOf evaluates a machine quickly, with edits made to it.
-func (s *Server) previewOf(ctx context.Context, in api.Ask) (api.Preview, error) {
-	text, person, err := s.asked(ctx, in)
-	if err != nil {
-		return api.Preview{}, err
-	}
-	return view.Preview(ctx, text, in.Look, person), nil
 }

@@ -53,6 +53,23 @@ func (s *Server) asked(ctx context.Context, in api.Ask) (*view.Text, *sheet.Pers
 	return text, p, err
 }
 
+// previewOf evaluates a machine quickly, with edits made to it.
+func (s *Server) previewOf(ctx context.Context, in api.Ask) (api.Preview, error) {
+	text, person, err := s.asked(ctx, in)
+	if err != nil {
+		return api.Preview{}, err
+	}
+	return view.Preview(ctx, text, in.Look, person), nil
+}
+
+// question reads what a request asks, with the text and the person it is about.
+func (s *Server) question(r *http.Request) (in api.Ask, text *view.Text, person *sheet.Person, err error) {
+	if err = read(r, &in); err == nil {
+		text, person, err = s.asked(r.Context(), in)
+	}
+	return in, text, person, err
+}
+
 // preview evaluates a machine quickly: it is asked for every move of a finger.
 func (s *Server) preview(w http.ResponseWriter, r *http.Request) error {
 	var in api.Ask
@@ -67,11 +84,7 @@ func (s *Server) preview(w http.ResponseWriter, r *http.Request) error {
 }
 
 func (s *Server) explain(w http.ResponseWriter, r *http.Request) error {
-	var in api.Ask
-	if err := read(r, &in); err != nil {
-		return err
-	}
-	text, person, err := s.asked(r.Context(), in)
+	in, text, person, err := s.question(r)
 	if err != nil {
 		return err
 	}

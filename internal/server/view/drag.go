@@ -204,12 +204,18 @@ func linkByName(m *mechanism.Machine, name string) mechanism.LinkID {
 
 // carrier returns the link that a sheave or cam is on.
 func carrier(m *mechanism.Machine, outline string) mechanism.LinkID {
+	s, _ := stationAt(m, outline) // the zero link is the ground
+	return s.Link
+}
+
+// stationAt returns where a rope runs over a sheave or cam; false if none does.
+func stationAt(m *mechanism.Machine, outline string) (mechanism.Station, bool) {
 	for _, l := range m.Lines() {
 		for _, s := range l.Route {
 			if s.Outline != nil && s.Name == outline {
-				return s.Link
+				return s, true
 			}
 		}
 	}
-	return mechanism.Ground
+	return mechanism.Station{}, false
 }

@@ -162,15 +162,11 @@ func (o *Opened) cams(b *sheet.Built) []api.Cam {
 // camFrame returns a cam's axis in the measured pose and the turn it is started
 // with; false if no rope runs over it.
 func (o *Opened) camFrame(b *sheet.Built, cam string) (axis planar.Vec, start planar.Angle, ok bool) {
-	m := &b.Machine
-	for _, l := range m.Lines() {
-		for _, s := range l.Route {
-			if s.Outline != nil && s.Name == cam {
-				return s.At, o.camStart(b, cam), true
-			}
-		}
+	s, ok := stationAt(&b.Machine, cam)
+	if !ok {
+		return planar.Vec{}, 0, false
 	}
-	return planar.Vec{}, 0, false
+	return s.At, o.camStart(b, cam), true
 }
 
 // camStart returns the turn that a cam is started with. A setting may give it,
