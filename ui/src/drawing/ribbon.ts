@@ -23,7 +23,8 @@ const spike = 3;
 export const column = (c: Curve, phase: Phase): (number | null)[] =>
   phase === "lifting" ? c.lift : phase === "lowering" ? c.lower : c.hold;
 
-const numbers = (column: readonly (number | null)[]): number[] => column.map((f) => f ?? Number.NaN);
+/** numbers returns a column with NaN at its gaps. */
+export const numbers = (column: readonly (number | null)[]): number[] => column.map((f) => f ?? Number.NaN);
 
 /** ribbonOf reads the ribbon off a curve. A band of another phase, or of none, is left out. */
 export function ribbonOf(c: Curve, phase: Phase, measured: Pick<Band, "phase" | "low" | "high"> | null): Ribbon {

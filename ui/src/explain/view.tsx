@@ -6,7 +6,7 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { Curve, ExplainStep, Explanation, Frame, Preview } from "../api.ts";
 import { withBodies } from "../drawing/bodybox.ts";
-import { at, ceiling, fitWith, type Laid, ribbonOf } from "../drawing/ribbon.ts";
+import { at, ceiling, fitWith, type Laid, numbers, ribbonOf } from "../drawing/ribbon.ts";
 import type { Size, View } from "../drawing/view.ts";
 import { axesOf, Chart } from "../parts/chart.tsx";
 import { Figure } from "../parts/figure/figure.tsx";
@@ -17,8 +17,6 @@ import { words } from "../words.ts";
 import { layersFor } from "./show.ts";
 
 const strokeTime = 2600; // ms, in which a step moves through the whole travel
-const numbers = (column: readonly (number | null)[]): number[] => column.map((f) => f ?? Number.NaN);
-
 export interface Stroke {
   step: number;
   position: number;

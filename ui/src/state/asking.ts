@@ -121,7 +121,7 @@ export class Asking {
    */
   attempt(edits: Edit[], since = performance.now(), along?: () => void): void {
     this.edits.value = edits;
-    this.#quick.ask({ ask: { sheet: this.id, edits, look: this.look(false) }, since, ...(along && { along }) });
+    this.#hurry(since, along);
     this.#later(() =>
       this.#careful.ask({ sheet: this.id, edits, look: { ...this.look(false), noBand: false, ...who() } }),
     );
@@ -129,8 +129,7 @@ export class Asking {
 
   /** ready shows the machine as it is drawn while a finger moves, so that nothing is done for the first time at its first move. */
   ready(): void {
-    const edits = this.edits.value;
-    this.#quick.ask({ ask: { sheet: this.id, edits, look: this.look(false) }, since: performance.now() });
+    this.#hurry();
   }
 
   /** trySheet shows what a whole text would do, and stores nothing. */
@@ -159,10 +158,7 @@ export class Asking {
     const isDefault = usual?.find((s) => s.name === setting)?.default === value;
     const rest = this.choices.value.filter((c) => c.setting !== setting);
     remember(this.id, isDefault ? rest : [...rest, { setting, value }]);
-    this.#quick.ask({
-      ask: { sheet: this.id, edits: this.edits.value, look: this.look(false) },
-      since: performance.now(),
-    });
+    this.#hurry();
     this.#later(() => this.settle());
   }
 
@@ -175,6 +171,12 @@ export class Asking {
   /** again asks anew, after units or tempo have changed. */
   again(): void {
     this.#later(() => this.settle());
+  }
+
+  /** #hurry asks for the machine with what is being tried. */
+  #hurry(since = performance.now(), along?: () => void): void {
+    const question: Ask = { sheet: this.id, edits: this.edits.value, look: this.look(false) };
+    this.#quick.ask({ ask: question, since, ...(along && { along }) });
   }
 
   /** #later does it when nothing has changed for a while. */

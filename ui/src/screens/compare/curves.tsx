@@ -1,6 +1,7 @@
 /** The curves of a comparison on one axis, and what chooses among them. */
 
 import type { Comparison, Phase } from "../../api.ts";
+import { numbers } from "../../drawing/ribbon.ts";
 import { axesOf, Chart, type Series } from "../../parts/chart.tsx";
 import { Choice } from "../../parts/choice.tsx";
 import { Legend } from "../../parts/legend.tsx";
@@ -12,8 +13,6 @@ import { fixed } from "../../units.ts";
 import { words } from "../../words.ts";
 import { jointsOf, type Quantity, quantity } from "./quantity.ts";
 import { over, ownPeak, phase, place, shown } from "./state.ts";
-
-const numbers = (column: readonly (number | null)[]): number[] => column.map((f) => f ?? Number.NaN);
 
 export function Curves({ comparison: c }: { comparison: Comparison }) {
   const u = units.value;

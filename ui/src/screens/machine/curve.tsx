@@ -1,7 +1,7 @@
 /** The curve of the machine, with its band, both ways of friction, and the curve before the change. */
 
 import type { Band, Curve, PersonOnMachine } from "../../api.ts";
-import { at, below, ceiling, mostCanCharted, ribbonOf, runs } from "../../drawing/ribbon.ts";
+import { at, below, ceiling, mostCanCharted, numbers, ribbonOf, runs } from "../../drawing/ribbon.ts";
 import { axesOf, Chart, type Series } from "../../parts/chart.tsx";
 import { Legend } from "../../parts/legend.tsx";
 import { Scroll } from "../../parts/scroll.tsx";
@@ -10,8 +10,6 @@ import { units } from "../../state/taste.ts";
 import { force, ratio, travel } from "../../units.ts";
 import { words } from "../../words.ts";
 import { layers } from "./board.tsx";
-
-const numbers = (column: readonly (number | null)[]): number[] => column.map((f) => f ?? Number.NaN);
 
 export function CurveView({ bench }: { bench: Bench }) {
   const shown = bench.shown.value;

@@ -1,7 +1,7 @@
 /** What the machine asks of this person: effort along the travel, the joints, the muscles, and what would help. */
 
 import type { JointColumn, MuscleRange, PersonOnMachine } from "../../api.ts";
-import { at } from "../../drawing/ribbon.ts";
+import { at, numbers } from "../../drawing/ribbon.ts";
 import { Chart, type Series } from "../../parts/chart.tsx";
 import { Legend } from "../../parts/legend.tsx";
 import { Scroll } from "../../parts/scroll.tsx";
@@ -10,8 +10,6 @@ import { units } from "../../state/taste.ts";
 import { beside, mass, percent } from "../../units.ts";
 import { words } from "../../words.ts";
 import { axesOfEffort } from "./effort.ts";
-
-const numbers = (column: readonly (number | null)[]): number[] => column.map((f) => f ?? Number.NaN);
 
 export function PersonPane({ bench }: { bench: Bench }) {
   const shown = bench.shown.value;

@@ -2,7 +2,8 @@
 
 import { useRef } from "preact/hooks";
 import type { Preview } from "../../api.ts";
-import { around, type Box, distance, type Place } from "../../drawing/place.ts";
+import { withBodies } from "../../drawing/bodybox.ts";
+import { distance } from "../../drawing/place.ts";
 import { ceiling, fitWith, ribbonOf, withPerson } from "../../drawing/ribbon.ts";
 import { onScreen, type Size, type View } from "../../drawing/view.ts";
 
@@ -23,26 +24,13 @@ export function scalesFor(p: Preview, size: Size): Scales | null {
   const ribbon = withPerson(ribbonOf(p.curve, "lifting", p.band), p.person);
   const full = ceiling(ribbon);
   const wide = ribbonShare * Math.min(size.width, size.height);
-  const machine: Box = { low: p.drawing.low, high: p.drawing.high };
-  const box = around([machine.low, machine.high, ...bodyCorners(p)])!;
+  const box = withBodies({ low: p.drawing.low, high: p.drawing.high }, p.frames);
   return {
     view: fitWith(box, ribbon, wide, full, { ...size, height: size.height - foot }, edge),
     full,
     perNewton: wide / full,
   };
 }
-
-/** bodyCorners lists the corners of the segments of the person in all poses. */
-function bodyCorners(p: Preview): Place[] {
-  return p.frames.flatMap((f) =>
-    (f.body?.segments ?? []).flatMap((s): Place[] => [...corners(s.from, s.near), ...corners(s.to, s.far)]),
-  );
-}
-
-const corners = (p: Place, r: number): Place[] => [
-  [p[0] - r, p[1] - r],
-  [p[0] + r, p[1] + r],
-];
 
 /** useScales returns the scales of the stored machine. They change only when they have to. */
 export function useScales(settled: Preview | null, size: Size | null): Scales | null {
